@@ -1,0 +1,66 @@
+import type { PackBasis } from '../law/rule-pack.js';
+import type { Truth } from '../kernel/truth.js';
+
+/**
+ * Which reports and notices one occurrence calls for, under which law, by whom and by when. The published
+ * schema is `forms/determination/determination.schema.json`.
+ */
+export interface Determination {
+  schemaVersion: 1;
+  source: string;
+  /** IANA zone, or a fixed offset such as `-05:00`. */
+  timeZone: string;
+  states: CandidateState[];
+  duties: Duty[];
+}
+
+export interface CandidateState {
+  state: string;
+  chosenBy: 'stated' | 'position-inside' | 'position-near-line';
+  distanceToLineM: number | null;
+}
+
+export type Outcome = 'required' | 'not-required' | 'undetermined';
+
+export interface Duty {
+  id: string;
+  jurisdiction: string;
+  kind: string;
+  outcome: Outcome;
+  reasons: Reason[];
+  questions: Question[];
+  immediate: boolean;
+  dueAt: string | null;
+  dueAtIfRequired: string | null;
+  dueBasis: string | null;
+  authority: string | null;
+  reporters: Reporter[];
+  citations: string[];
+  packBasis: PackBasis;
+}
+
+export interface Reason {
+  trigger: string;
+  value: Truth;
+  text: string;
+  citation?: string;
+}
+
+export interface Question {
+  /** RFC 6901 pointer into the facts; null when the open point is one of law. */
+  fact: string | null;
+  text: string;
+}
+
+export interface Reporter {
+  vessel: string | null;
+  who:
+    | 'operator'
+    | 'owner'
+    | 'operator-else-owner'
+    | 'operator-or-owner'
+    | 'employer'
+    | 'person-in-charge'
+    | 'anyone-aboard';
+  text: string;
+}

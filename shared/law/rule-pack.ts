@@ -1,0 +1,155 @@
+import type { IncidentFacts } from '../record/incident-facts.js';
+
+/**
+ * One jurisdiction's accident-reporting law as dated data. The files lie in `forms/law/`, their schema is
+ * `forms/law/rule-pack.schema.json`; every value says which text it came from and how sure that reading is.
+ */
+export interface RulePack {
+  /** USPS code, or `US` for the federal rule. */
+  jurisdiction: string;
+  name: string;
+  agency: string;
+  /** How the triggers and amounts as a whole were read. */
+  basis: PackBasis;
+  /** Edition shown by the text that was read. */
+  asOf: string | null;
+  /** ISO date on which the text was read. */
+  readOn: string;
+  /** Local date from which the text is known to have been in force. */
+  effectiveFrom: string;
+  effectiveFromBasis: 'stated' | 'edition-date' | 'assumed';
+  appliesTo: 'all-vessels' | 'motorized' | 'numbered' | 'federal-scope' | 'unknown';
+  excludes: VesselExclusion[];
+  personalProperty: 'counts' | 'excluded' | 'unknown' | 'excluded-from-2024';
+  officerReportExcuses: 'yes' | 'no' | 'unknown';
+  reportConfidential: 'yes' | 'no' | 'unknown';
+  /** The law is known to ask no written report of private people. */
+  noWrittenReport: boolean;
+  /** The written accident report; null when the reading found none or nothing was read. */
+  report: DutyRule | null;
+  /** Notices, each a duty of its own. */
+  notices: NoticeRule[];
+  liveryDuties: LiveryDuty[];
+  citations: Citation[];
+  doubts: string[];
+  /** Days that business days skip, each with its source. */
+  holidays: { date: string; source: string }[];
+}
+
+export type ReadingBasis = 'read-primary' | 'read-agency' | 'read-secondary' | 'memory' | 'superseded';
+export type PackBasis = Exclude<ReadingBasis, 'superseded'> | 'not-read';
+export type VesselExclusion = 'inspected' | 'documented';
+
+export interface DutyRule {
+  triggers: Trigger[];
+  limits: Limit[];
+  to: string;
+  who: ReporterRule[];
+  whoNote: string;
+}
+
+export interface NoticeRule extends DutyRule {
+  /** Last part of the duty's id. */
+  id: string;
+  /** The duty's kind in a determination. */
+  kind: 'immediate-notice' | 'notice' | 'owner-report' | 'death-or-disappearance-notice';
+  /** In words, when the notice is due only in some cases. */
+  onlyWhen: string;
+  /** The same as facts: `always`; null when only words say it, which is a question of law. */
+  condition: NoticeCondition | null;
+}
+
+export type NoticeCondition =
+  | { is: 'always' }
+  | { is: 'fact'; fact: 'officerAtScene' | 'operatorAbleToReport'; equals: 'yes' | 'no' }
+  | { is: 'vessel-use'; use: IncidentFacts['vessels'][number]['use'] }
+  /** A vessel numbered by this state, in an occurrence outside its waters. */
+  | { is: 'numbered-here-occurred-elsewhere' };
+
+export type ReporterRule =
+  | 'operator'
+  | 'owner'
+  | 'operator-or-owner'
+  | 'owner-if-operator-cannot'
+  | 'owner-if-no-operator'
+  | 'anyone-aboard'
+  | 'anyone-aboard-if-operator-cannot'
+  | 'other-person-aboard'
+  | 'investigating-officer-if-neither-can';
+
+export type PersonTest =
+  | 'death'
+  | 'disappearance'
+  | 'any-injury'
+  | 'needs-first-aid'
+  | 'needs-beyond-first-aid'
+  | 'receives-beyond-first-aid'
+  | 'medical-attention'
+  | 'serious-injury'
+  | 'loss-of-consciousness'
+  | 'carried-from-scene'
+  | 'incapacity'
+  | 'incapacity-past-the-day';
+export type DamageTest = 'damage-total' | 'damage-one-person' | 'damage-one-item' | 'damage-any';
+/** Tests that no fact can answer: shown as remarks, never triggers. */
+export type RemarkTest = 'theft-or-vandalism' | 'vessel-disappears' | 'other';
+export type TestName =
+  PersonTest | DamageTest | 'complete-loss' | 'any-collision-or-casualty' | RemarkTest;
+
+export type Comparison = 'more-than' | 'at-least';
+
+export interface Trigger {
+  test: TestName;
+  /** Wording departures and exclusions. */
+  note: string;
+  /** When this trigger rests on weaker text than the pack as a whole. */
+  basis?: ReadingBasis;
+  /** For `incapacity`: the hours that the text names. */
+  hours?: number;
+  comparison?: Comparison;
+  /** For damage tests with an amount: one reading for each differing source, the best-based first. */
+  readings?: AmountReading[];
+  /** Exact place in the law, when the trigger has one of its own. */
+  citation?: string;
+}
+
+export interface AmountReading {
+  amountUsd: number;
+  comparison: Comparison;
+  basis: ReadingBasis;
+  source: string;
+  asOf: string | null;
+}
+
+export type LimitTime =
+  | { hours: number }
+  | { days: number; dayKind: 'plain' | 'business' }
+  | { immediate: true };
+
+export interface Limit {
+  tests: TestName[];
+  /** Null: the text read states no time. */
+  time: LimitTime | null;
+  from: 'occurrence' | 'death' | 'knowledge' | 'unstated';
+  note: string;
+  /** The limit is only for deaths within that many hours of the occurrence. */
+  deathWithinHours?: number;
+  /** The limit is only for incapacity beyond that. */
+  incapacityHours?: { hours: number; comparison: Comparison };
+  /** Differing times by source. */
+  readings?: { time: LimitTime | null; basis: ReadingBasis; source: string; asOf: string | null }[];
+  citation?: string;
+}
+
+export interface LiveryDuty {
+  kind: string;
+  summary: string;
+  citation: string;
+  basis: ReadingBasis;
+}
+
+export interface Citation {
+  section: string;
+  url: string;
+  kind: 'statute' | 'regulation' | 'agency-page' | 'secondary';
+}
