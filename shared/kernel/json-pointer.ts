@@ -3,7 +3,5 @@
  * @example jsonPointer(['damage', 0, 'a/b']) // '/damage/0/a~1b'
  */
 export function jsonPointer(tokens: readonly (string | number)[]): string {
-  return tokens
-    .map((token) => `/${String(token).replaceAll('~', '~0').replaceAll('/', '~1')}`)
-    .join('');
+  return tokens.map((token) => `/${String(token).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
 }
