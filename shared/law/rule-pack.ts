@@ -93,8 +93,7 @@ export type PersonTest =
 export type DamageTest = 'damage-total' | 'damage-one-person' | 'damage-one-item' | 'damage-any';
 /** Tests that no fact can answer: shown as remarks, never triggers. */
 export type RemarkTest = 'theft-or-vandalism' | 'vessel-disappears' | 'other';
-export type TestName =
-  PersonTest | DamageTest | 'complete-loss' | 'any-collision-or-casualty' | RemarkTest;
+export type TestName = PersonTest | DamageTest | 'complete-loss' | 'any-collision-or-casualty' | RemarkTest;
 
 export type Comparison = 'more-than' | 'at-least';
 
@@ -122,9 +121,7 @@ export interface AmountReading {
 }
 
 export type LimitTime =
-  | { hours: number }
-  | { days: number; dayKind: 'plain' | 'business' }
-  | { immediate: true };
+  { hours: number } | { days: number; dayKind: 'plain' | 'business' } | { immediate: true };
 
 export interface Limit {
   tests: TestName[];

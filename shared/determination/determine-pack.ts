@@ -1,0 +1,121 @@
+import type { TriggerContext } from '../law/evaluate-trigger.js';
+import { readDamage } from '../law/read-damage.js';
+import type { Occurrence } from '../law/read-occurrence.js';
+import type { NoticeRule, RulePack } from '../law/rule-pack.js';
+import type { PeopleReading } from '../law/test-people.js';
+import { applyScope, noticeCondition, officerExcuse } from './apply-scope.js';
+import { askNow, askTheState } from './ask-the-state.js';
+import { determineDuty } from './determine-duty.js';
+import type { Duty } from './determination.js';
+
+/** One occurrence with what is read of it once for all jurisdictions. */
+export interface Case {
+  readonly occurrence: Occurrence;
+  readonly people: PeopleReading;
+  /** Candidate states of the place, USPS codes. */
+  readonly candidates: readonly string[];
+}
+
+/**
+ * The duties of one jurisdiction, the accident report first. A pack that was not read, or is not known to
+ * have been in force at the occurrence, says only: ask now.
+ */
+export function determinePack(pack: RulePack, at: Case): Duty[] {
+  const silence = silenceOf(pack, at.occurrence);
+  if (silence !== null) return silentDuties(pack, at, silence);
+  const context = triggerContext(pack, at);
+  const notices = pack.notices.map((notice) => determineNotice(pack, notice, context, at));
+  return [...determineReport(pack, context, at), ...notices];
+}
+
+/** Notices that a state asks of the vessels it numbers, for occurrences elsewhere. */
+export function determineNumberNotices(pack: RulePack, at: Case): Duty[] {
+  const { facts } = at.occurrence;
+  const numbered = facts.vessels.some(({ stateOfNumber }) => stateOfNumber === pack.jurisdiction);
+  if (!numbered || at.candidates.includes(pack.jurisdiction)) return [];
+  if (silenceOf(pack, at.occurrence) !== null) return [];
+  const context = triggerContext(pack, at);
+  return pack.notices
+    .filter(({ condition }) => condition?.is === 'numbered-here-occurred-elsewhere')
+    .map((notice) => determineNotice(pack, notice, context, at));
+}
+
+/** `us`, `us-tx`. */
+export function jurisdictionId(code: string): string {
+  return code === 'US' ? 'us' : `us-${code.toLowerCase()}`;
+}
+
+function determineReport(pack: RulePack, context: TriggerContext, at: Case): Duty[] {
+  const { facts } = at.occurrence;
+  if (pack.report === null) {
+    const why = `The text read for ${pack.name} shows no written accident report, which does not mean there is none.`;
+    return pack.noWrittenReport ? [] : [askDuty(pack, at, 'accident-report', why)];
+  }
+  return [
+    determineDuty({
+      id: `${jurisdictionId(pack.jurisdiction)}/accident-report`,
+      kind: 'accident-report',
+      pack,
+      rule: pack.report,
+      scope: [...applyScope(pack, facts), ...officerExcuse(pack, facts)],
+      context,
+    }),
+  ];
+}
+
+function determineNotice(pack: RulePack, notice: NoticeRule, context: TriggerContext, at: Case): Duty {
+  const { facts } = at.occurrence;
+  return determineDuty({
+    id: `${jurisdictionId(pack.jurisdiction)}/${notice.id}`,
+    kind: notice.kind,
+    pack,
+    rule: notice,
+    scope: [...applyScope(pack, facts), ...noticeCondition(pack, notice, facts, at.candidates)],
+    context,
+  });
+}
+
+function silenceOf(pack: RulePack, occurrence: Occurrence): string | null {
+  if (pack.basis === 'not-read') return `The law of ${pack.name} has not been read.`;
+  if (occurrence.localDate < pack.effectiveFrom) {
+    return `The text read for ${pack.name} is known to be in force only from ${pack.effectiveFrom}.`;
+  }
+  return null;
+}
+
+/** The federal duties are always present, a state's notices only where its law speaks. */
+function silentDuties(pack: RulePack, at: Case, why: string): Duty[] {
+  const notices = pack.jurisdiction === 'US' ? pack.notices.map(({ id }) => id) : [];
+  return ['accident-report', ...notices].map((kind) => askDuty(pack, at, kind, why));
+}
+
+function askDuty(pack: RulePack, at: Case, kind: string, why: string): Duty {
+  return askTheState({
+    jurisdiction: jurisdictionId(pack.jurisdiction),
+    kind,
+    why,
+    packBasis: pack.basis,
+    authority: pack.agency,
+    facts: at.occurrence.facts,
+    questions: [askNow(pack.name)],
+  });
+}
+
+function triggerContext(pack: RulePack, at: Case): TriggerContext {
+  const { occurrence, people } = at;
+  return {
+    occurrence,
+    people,
+    damage: {
+      items: readDamage(occurrence, pack.personalProperty),
+      complete: occurrence.facts.damageAssessment === 'complete',
+    },
+    pack,
+    limits: {
+      occurrence,
+      holidays: pack.holidays.map(({ date }) => date),
+      citation:
+        (pack.citations.find(({ kind }) => kind !== 'secondary') ?? pack.citations[0])?.section ?? pack.name,
+    },
+  };
+}

@@ -1,0 +1,76 @@
+import { STATE_NAMES } from '../place/state-codes.js';
+import type { RulePack } from '../law/rule-pack.js';
+import { askNow, askTheState } from './ask-the-state.js';
+import type { Duty, Question } from './determination.js';
+import { determinePack, jurisdictionId, type Case } from './determine-pack.js';
+
+const WHERE: Question = { fact: '/place', text: 'Where did it happen: in which state, or at what position?' };
+const WHOSE_WATERS: Question = {
+  fact: '/place',
+  text: 'The position lies in no state: did it happen in the waters of this one?',
+};
+
+/**
+ * The duties of one candidate state. One that was chosen only because the position lies off its shore keeps
+ * the question of place last, wherever its duty is not ruled out.
+ */
+export function determineState(
+  state: string,
+  packs: readonly RulePack[],
+  at: Case,
+  offShore: boolean,
+): Duty[] {
+  const pack = packs.find(({ jurisdiction }) => jurisdiction === state);
+  const duties = pack === undefined ? [withoutPack(state, at)] : determinePack(pack, at);
+  if (!offShore) return duties;
+  return duties.map((duty) =>
+    duty.outcome === 'not-required' ? duty : { ...duty, questions: [...duty.questions, WHOSE_WATERS] },
+  );
+}
+
+/**
+ * No place, or one beyond every state's reach: one undetermined duty that asks where, with the earliest
+ * deadline that any state's report could have on these facts.
+ */
+export function determineNowhere(packs: readonly RulePack[], at: Case): Duty {
+  const duty = askTheState({
+    jurisdiction: 'state',
+    kind: 'accident-report',
+    why: 'Each state has its own law, and no state is known.',
+    packBasis: 'not-read',
+    authority: null,
+    facts: at.occurrence.facts,
+    questions: [WHERE],
+  });
+  const soonest = packs
+    .filter(({ jurisdiction }) => jurisdiction !== 'US')
+    .flatMap((pack) => determinePack(pack, at).filter(({ kind }) => kind === 'accident-report'))
+    .flatMap(({ dueAt, dueAtIfRequired, immediate, dueBasis, jurisdiction }) => {
+      // A required duty's sooner clock is the one that could still come.
+      const due = dueAtIfRequired ?? dueAt;
+      return due === null
+        ? []
+        : [{ due, immediate: immediate && due === (dueAt ?? due), dueBasis, jurisdiction }];
+    })
+    .sort((a, b) => Date.parse(a.due) - Date.parse(b.due) || Number(b.immediate) - Number(a.immediate))[0];
+  if (soonest === undefined) return duty;
+  return {
+    ...duty,
+    immediate: soonest.immediate,
+    dueAtIfRequired: soonest.due,
+    dueBasis: `the earliest of all states, here ${soonest.jurisdiction}: ${soonest.dueBasis}`,
+  };
+}
+
+function withoutPack(state: string, at: Case): Duty {
+  const name = STATE_NAMES[state as keyof typeof STATE_NAMES] ?? state;
+  return askTheState({
+    jurisdiction: jurisdictionId(state),
+    kind: 'accident-report',
+    why: `The law of ${name} has not been read.`,
+    packBasis: 'not-read',
+    authority: null,
+    facts: at.occurrence.facts,
+    questions: [askNow(name)],
+  });
+}

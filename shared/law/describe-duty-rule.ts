@@ -1,0 +1,110 @@
+import {
+  BASIS_WORDS,
+  nameAmount,
+  nameTime,
+  nameTrigger,
+  REPORTER_WORDS,
+  TEST_NAMES,
+} from './name-law-terms.js';
+import type { AmountReading, DutyRule, Limit, LimitTime, Trigger } from './rule-pack.js';
+import { wrapText } from './wrap-text.js';
+
+/**
+ * One duty for people, as lines of at most 80 columns: what calls for it, by when, who owes it and to whom.
+ * @example describeDutyRule(texas.report)[1] // '   1. A person dies.'
+ */
+export function describeDutyRule(duty: DutyRule): string[] {
+  return [
+    '  Due when any one of these happens:',
+    ...duty.triggers.flatMap((trigger, i) => describeTrigger(trigger, i + 1)),
+    '  By when:',
+    ...duty.limits.flatMap(describeLimit),
+    ...describeWho(duty),
+    ...wrapText('  To whom: ', sentence(duty.to)),
+  ];
+}
+
+function describeTrigger(trigger: Trigger, number: number): string[] {
+  return [
+    ...wrapText(`  ${String(number).padStart(2)}. `, sentence(nameTrigger(trigger))),
+    ...below(trigger.note),
+    ...(trigger.basis ? below(`Read ${BASIS_WORDS[trigger.basis]}.`) : []),
+    ...describeAmounts(trigger.readings ?? []),
+    ...(trigger.citation ? below(sentence(trigger.citation)) : []),
+  ];
+}
+
+function describeAmounts(readings: readonly AmountReading[]): string[] {
+  if (readings.length === 0) return [];
+  const rows = readings.flatMap(({ amountUsd, comparison, basis, source, asOf }) =>
+    wrapText('      - ', `${nameAmount(amountUsd, comparison)}: ${sourceWords(source, asOf, basis)}`),
+  );
+  return [
+    readings.length > 1 ? '      The sources read, the strongest first:' : '      The source read:',
+    ...rows,
+  ];
+}
+
+function describeLimit(limit: Limit): string[] {
+  return [
+    ...wrapText(
+      '   - ',
+      `${nameTime(limit.time)}${start(limit)}: ${limit.tests.map((t) => nameCase(t, limit)).join('; ')}.`,
+    ),
+    ...(limit.time === null
+      ? below('Until someone finds a time, the federal time for the same kind of event is shown.', 5)
+      : []),
+    ...below(limit.note, 5),
+    ...(limit.readings ?? []).flatMap(({ time, basis, source, asOf }) =>
+      wrapText('     - ', `${inSentence(time)}: ${sourceWords(source, asOf, basis)}`),
+    ),
+    ...(limit.citation ? below(sentence(limit.citation), 5) : []),
+  ];
+}
+
+function start({ time, from }: Limit): string {
+  if (time === null) return '';
+  const after = 'immediate' in time ? ', counted from' : ' of';
+  switch (from) {
+    case 'occurrence':
+      return 'immediate' in time ? '' : ' of the occurrence';
+    case 'death':
+      return `${after} the death`;
+    case 'knowledge':
+      return `${after} learning of it`;
+    case 'unstated':
+      return ' (the text does not say from when; taken from the occurrence)';
+  }
+}
+
+function nameCase(test: Limit['tests'][number], limit: Limit): string {
+  if (limit.deathWithinHours !== undefined)
+    return `${TEST_NAMES[test]} within ${limit.deathWithinHours} hours`;
+  if (test === 'incapacity' && limit.incapacityHours) {
+    const { hours, comparison } = limit.incapacityHours;
+    return `${TEST_NAMES[test]} of ${comparison === 'at-least' ? 'at least' : 'more than'} ${hours} hours`;
+  }
+  return TEST_NAMES[test];
+}
+
+function describeWho(duty: DutyRule): string[] {
+  const who = duty.who.map((rule) => REPORTER_WORDS[rule]).join('; ');
+  return [...wrapText('  Who: ', sentence(who || 'the text read does not say')), ...below(duty.whoNote, 7)];
+}
+
+function sourceWords(source: string, asOf: string | null, basis: AmountReading['basis']): string {
+  return sentence(`${source}${asOf ? ` (as of: ${asOf})` : ''}, read ${BASIS_WORDS[basis]}`);
+}
+
+function below(text: string, indent = 6): string[] {
+  return text ? wrapText(' '.repeat(indent), sentence(text)) : [];
+}
+
+function inSentence(time: LimitTime | null): string {
+  const words = nameTime(time);
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}
+
+function sentence(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
+}

@@ -1,0 +1,131 @@
+import type {
+  Comparison,
+  DamageTest,
+  LimitTime,
+  PackBasis,
+  ReadingBasis,
+  ReporterRule,
+  TestName,
+  Trigger,
+} from './rule-pack.js';
+
+/** How a text was read, to be put after "read" or in brackets. */
+export const BASIS_WORDS: Record<ReadingBasis | PackBasis, string> = {
+  'read-primary': 'in the law itself',
+  'read-agency': "on the agency's own page",
+  'read-secondary': 'in secondary sources only',
+  memory: 'from memory, not checked against a text',
+  superseded: 'in a text that has since been replaced: shown, but it does not count',
+  'not-read': 'not at all',
+};
+
+export const REPORTER_WORDS: Record<ReporterRule, string> = {
+  operator: 'the operator',
+  owner: 'the owner',
+  'operator-or-owner': 'the operator or the owner',
+  'owner-if-operator-cannot': 'the owner, if the operator cannot',
+  'owner-if-no-operator': 'the owner, if there was no operator',
+  'anyone-aboard': 'anyone aboard',
+  'anyone-aboard-if-operator-cannot': 'the others aboard, if the operator cannot',
+  'other-person-aboard': 'another person aboard',
+  'investigating-officer-if-neither-can': 'the investigating officer, if neither can',
+};
+
+/** What a limit is for, in few words. */
+export const TEST_NAMES: Record<TestName, string> = {
+  death: 'a death',
+  disappearance: 'a disappearance',
+  'any-injury': 'an injury',
+  'needs-first-aid': 'an injury that needs first aid',
+  'needs-beyond-first-aid': 'an injury that needs more than first aid',
+  'receives-beyond-first-aid': 'an injury that gets more than first aid',
+  'medical-attention': 'an injury that needs medical attention',
+  'serious-injury': 'a serious injury',
+  'loss-of-consciousness': 'a loss of consciousness',
+  'carried-from-scene': 'a person carried from the scene',
+  incapacity: 'incapacity',
+  'incapacity-past-the-day': 'incapacity past the day',
+  'damage-total': 'damage',
+  'damage-one-person': "damage to one person's property",
+  'damage-one-item': 'damage to one thing',
+  'damage-any': 'any damage',
+  'complete-loss': 'the complete loss of a vessel',
+  'any-collision-or-casualty': 'any collision or casualty',
+  'theft-or-vandalism': 'theft or vandalism',
+  'vessel-disappears': 'a vessel that disappears',
+  other: 'what else is listed above',
+};
+
+type AmountTest = Exclude<DamageTest, 'damage-any'> | 'theft-or-vandalism';
+
+const EVENTS: Record<Exclude<TestName, AmountTest | 'incapacity'>, string> = {
+  death: 'A person dies',
+  disappearance: 'A person disappears',
+  'any-injury': 'A person is injured, however slightly',
+  'needs-first-aid': 'A person is injured and needs first aid',
+  'needs-beyond-first-aid': 'A person is injured and needs more than first aid',
+  'receives-beyond-first-aid': 'A person is injured and gets more than first aid',
+  'medical-attention': 'A person is injured and needs medical attention',
+  'serious-injury': 'A person is seriously injured',
+  'loss-of-consciousness': 'A person loses consciousness',
+  'carried-from-scene': 'A person has to be carried from the scene',
+  'incapacity-past-the-day': 'A person cannot do what they normally do, past the day it happened',
+  'damage-any': 'Any property is damaged, whatever the amount',
+  'complete-loss': 'A vessel is a complete loss',
+  'any-collision-or-casualty': 'Any collision, grounding, capsizing or other casualty',
+  'vessel-disappears': 'A vessel disappears',
+  other: 'Something else, which no recorded fact answers',
+};
+
+const DAMAGED: Record<AmountTest, string> = {
+  'damage-total': 'Damage, all property together, of',
+  'damage-one-person': "Damage to any one person's property of",
+  'damage-one-item': 'Damage to a vessel, or to any other one thing, of',
+  'theft-or-vandalism': 'Theft or vandalism of a vessel (not an accident: a remark only), of',
+};
+
+/** `nameAmount(2000, 'at-least')` is `'$2,000 or more'`; the other comparison gives `'more than $2,000'`. */
+export function nameAmount(amountUsd: number, comparison: Comparison): string {
+  const amount = `$${amountUsd.toLocaleString('en-US')}`;
+  return comparison === 'at-least' ? `${amount} or more` : `more than ${amount}`;
+}
+
+/** `nameTrigger({ test: 'incapacity', hours: 24, comparison: 'more-than', note: '' })` tells what must happen. */
+export function nameTrigger(trigger: Trigger): string {
+  const { test } = trigger;
+  if (test === 'incapacity') {
+    const hours = trigger.hours ?? 0;
+    const unable = 'A person cannot do what they normally do';
+    if (hours === 0) return `${unable}, for however short a time`;
+    return trigger.comparison === 'at-least'
+      ? `${unable}, for ${hours} hours or more`
+      : `${unable}, for more than ${hours} hours`;
+  }
+  if (isAmountTest(test)) {
+    const best = trigger.readings?.[0];
+    return `${DAMAGED[test]} ${best ? nameAmount(best.amountUsd, best.comparison) : 'any amount'}`;
+  }
+  return EVENTS[test];
+}
+
+function isAmountTest(test: TestName): test is AmountTest {
+  return test in DAMAGED;
+}
+
+/** `nameTime({ days: 10, dayKind: 'business' })` is `'Within 10 business days'`. */
+export function nameTime(time: LimitTime | null): string {
+  if (time === null) return 'No time is stated';
+  if ('immediate' in time) return 'At once';
+  if ('hours' in time) return `Within ${time.hours} hours`;
+  return `Within ${time.days} ${time.dayKind === 'business' ? 'business days' : 'days'}`;
+}
+
+const MONTHS = 'January February March April May June July August September October November December'.split(
+  ' ',
+);
+
+/** `nameDate('2026-11-25')` is `'25 November 2026'`. */
+export function nameDate(isoDate: string): string {
+  const [year, month, day] = isoDate.split('-').map(Number);
+  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;
+}

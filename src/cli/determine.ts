@@ -1,0 +1,58 @@
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { determine } from '../../shared/determination/determine.js';
+import type { Determination } from '../../shared/determination/determination.js';
+import type { RulePack } from '../../shared/law/rule-pack.js';
+import type { Geography } from '../../shared/place/geography.js';
+import { problemOf, type Problem } from '../../shared/wire/problem.js';
+import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
+import { loadRulePacks } from '../server/law/law.api.js';
+import { loadGeography } from '../server/place/place.api.js';
+
+const USAGE = `Usage: npm run -s determine -- [--explain] [FILE ...]
+Facts of an occurrence in, one line of JSON for each file out; - or no file reads standard input.
+--explain prints a page for people instead.`;
+
+interface Law {
+  readonly packs: readonly RulePack[];
+  readonly geography: Geography;
+}
+
+/** A file's determination, or the problem that says why there is none. */
+function determineFile(path: string, law: Law): Determination | Problem {
+  let document: unknown;
+  try {
+    document = JSON.parse(readFileSync(path === '-' ? 0 : path, 'utf8'));
+  } catch (error) {
+    return problemOf(400, [{ pointer: '', detail: unreadable(path, error) }], path);
+  }
+  const read = readIncidentFacts(document);
+  return read.ok ? determine(read.facts, { ...law, source: path }) : problemOf(422, read.errors, path);
+}
+
+function unreadable(path: string, error: unknown): string {
+  const reason = error instanceof Error ? error.message : String(error);
+  return error instanceof SyntaxError ? `Not JSON: ${reason}` : `${path} cannot be read: ${reason}`;
+}
+
+async function main(): Promise<number> {
+  let options;
+  try {
+    options = parseArgs({ allowPositionals: true, options: { explain: { type: 'boolean' } } });
+  } catch (error) {
+    console.error(`${error instanceof Error ? error.message : String(error)}\n\n${USAGE}`);
+    return 2;
+  }
+  const files = options.positionals.length > 0 ? options.positionals : ['-'];
+  const law: Law = { packs: await loadRulePacks(), geography: loadGeography() };
+  let status = 0;
+  for (const file of files) {
+    const answer = determineFile(file, law);
+    if ('errors' in answer) status = 2;
+    const { explainDetermination } = options.values.explain ? await import('./explain-determination.js') : {};
+    process.stdout.write(explainDetermination?.(answer, Date.now()) ?? `${JSON.stringify(answer)}\n`);
+  }
+  return status;
+}
+
+process.exitCode = await main();
