@@ -1,0 +1,68 @@
+/**
+ * USPS codes of the fifty states, the District of Columbia and the five territories that are a "State" for
+ * boating (46 U.S.C. 2101: Puerto Rico, Virgin Islands, American Samoa, Guam, Northern Marianas), each with
+ * the name under which the Census Bureau's boundary files carry it.
+ */
+export const STATE_NAMES: Readonly<Record<string, string>> = {
+  AL: 'Alabama',
+  AK: 'Alaska',
+  AZ: 'Arizona',
+  AR: 'Arkansas',
+  CA: 'California',
+  CO: 'Colorado',
+  CT: 'Connecticut',
+  DE: 'Delaware',
+  DC: 'District of Columbia',
+  FL: 'Florida',
+  GA: 'Georgia',
+  HI: 'Hawaii',
+  ID: 'Idaho',
+  IL: 'Illinois',
+  IN: 'Indiana',
+  IA: 'Iowa',
+  KS: 'Kansas',
+  KY: 'Kentucky',
+  LA: 'Louisiana',
+  ME: 'Maine',
+  MD: 'Maryland',
+  MA: 'Massachusetts',
+  MI: 'Michigan',
+  MN: 'Minnesota',
+  MS: 'Mississippi',
+  MO: 'Missouri',
+  MT: 'Montana',
+  NE: 'Nebraska',
+  NV: 'Nevada',
+  NH: 'New Hampshire',
+  NJ: 'New Jersey',
+  NM: 'New Mexico',
+  NY: 'New York',
+  NC: 'North Carolina',
+  ND: 'North Dakota',
+  OH: 'Ohio',
+  OK: 'Oklahoma',
+  OR: 'Oregon',
+  PA: 'Pennsylvania',
+  RI: 'Rhode Island',
+  SC: 'South Carolina',
+  SD: 'South Dakota',
+  TN: 'Tennessee',
+  TX: 'Texas',
+  UT: 'Utah',
+  VT: 'Vermont',
+  VA: 'Virginia',
+  WA: 'Washington',
+  WV: 'West Virginia',
+  WI: 'Wisconsin',
+  WY: 'Wyoming',
+  AS: 'American Samoa',
+  GU: 'Guam',
+  MP: 'Commonwealth of the Northern Mariana Islands',
+  PR: 'Puerto Rico',
+  VI: 'United States Virgin Islands',
+};
+
+/** `isStateCode('OK')` is true; `isStateCode('ok')` and `isStateCode('XX')` are false. */
+export function isStateCode(code: string): boolean {
+  return Object.hasOwn(STATE_NAMES, code);
+}
