@@ -35,14 +35,11 @@ function describeTrigger(trigger: Trigger, number: number): string[] {
 }
 
 function describeAmounts(readings: readonly AmountReading[]): string[] {
-  if (readings.length === 0) return [];
-  const rows = readings.flatMap(({ amountUsd, comparison, basis, source, asOf }) =>
-    wrapText('      - ', `${nameAmount(amountUsd, comparison)}: ${sourceWords(source, asOf, basis)}`),
+  const [only, another] = readings;
+  if (only && !another) return below(`Source: ${sourceWords(only)}`);
+  return readings.flatMap((reading) =>
+    wrapText('      - ', `${nameAmount(reading.amountUsd, reading.comparison)}: ${sourceWords(reading)}`),
   );
-  return [
-    readings.length > 1 ? '      The sources read, the strongest first:' : '      The source read:',
-    ...rows,
-  ];
 }
 
 function describeLimit(limit: Limit): string[] {
@@ -55,11 +52,17 @@ function describeLimit(limit: Limit): string[] {
       ? below('Until someone finds a time, the federal time for the same kind of event is shown.', 5)
       : []),
     ...below(limit.note, 5),
-    ...(limit.readings ?? []).flatMap(({ time, basis, source, asOf }) =>
-      wrapText('     - ', `${inSentence(time)}: ${sourceWords(source, asOf, basis)}`),
-    ),
+    ...describeTimes(limit.readings ?? []),
     ...(limit.citation ? below(sentence(limit.citation), 5) : []),
   ];
+}
+
+function describeTimes(readings: NonNullable<Limit['readings']>): string[] {
+  const [only, another] = readings;
+  if (only && !another) return below(`Source: ${sourceWords(only)}`, 5);
+  return readings.flatMap((reading) =>
+    wrapText('     - ', `${inSentence(reading.time)}: ${sourceWords(reading)}`),
+  );
 }
 
 function start({ time, from }: Limit): string {
@@ -92,7 +95,7 @@ function describeWho(duty: DutyRule): string[] {
   return [...wrapText('  Who: ', sentence(who || 'the text read does not say')), ...below(duty.whoNote, 7)];
 }
 
-function sourceWords(source: string, asOf: string | null, basis: AmountReading['basis']): string {
+function sourceWords({ source, asOf, basis }: Omit<AmountReading, 'amountUsd' | 'comparison'>): string {
   return sentence(`${source}${asOf ? ` (as of: ${asOf})` : ''}, read ${BASIS_WORDS[basis]}`);
 }
 

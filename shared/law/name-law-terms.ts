@@ -101,11 +101,16 @@ export function nameTrigger(trigger: Trigger): string {
       ? `${unable}, for ${hours} hours or more`
       : `${unable}, for more than ${hours} hours`;
   }
-  if (isAmountTest(test)) {
-    const best = trigger.readings?.[0];
-    return `${DAMAGED[test]} ${best ? nameAmount(best.amountUsd, best.comparison) : 'any amount'}`;
-  }
+  if (isAmountTest(test)) return `${DAMAGED[test]} ${nameAmounts(trigger)}`;
   return EVENTS[test];
+}
+
+/** `more than $500, or by another source more than $2,000`; what was superseded is left out. */
+function nameAmounts(trigger: Trigger): string {
+  const amounts = (trigger.readings ?? [])
+    .filter(({ basis }) => basis !== 'superseded')
+    .map(({ amountUsd, comparison }) => nameAmount(amountUsd, comparison));
+  return amounts.length > 0 ? [...new Set(amounts)].join(', or by another source ') : 'any amount';
 }
 
 function isAmountTest(test: TestName): test is AmountTest {

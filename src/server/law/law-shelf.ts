@@ -1,0 +1,34 @@
+import { createHash } from 'node:crypto';
+import type { RulePack } from '../../../shared/law/rule-pack.js';
+
+/** A document as it is sent, with the mark by which a browser asks whether it has changed. */
+export interface Sheet {
+  readonly text: string;
+  /** RFC 9110 entity tag, quoted. */
+  readonly etag: string;
+}
+
+/** The law in force as documents to be handed out: each pack whole, and the list of them. */
+export class LawShelf {
+  readonly list: Sheet;
+  private readonly packs: ReadonlyMap<string, Sheet>;
+
+  constructor(packs: readonly RulePack[]) {
+    this.packs = new Map(packs.map((pack) => [pack.jurisdiction, sheetOf(pack)]));
+    this.list = sheetOf(packs.map(summary));
+  }
+
+  /** The pack of a code, in capitals or not. */
+  pack(code: string): Sheet | undefined {
+    return this.packs.get(code.toUpperCase());
+  }
+}
+
+function summary({ jurisdiction, name, agency, basis, asOf, readOn, effectiveFrom }: RulePack): object {
+  return { jurisdiction, name, agency, basis, asOf, readOn, effectiveFrom, href: `/api/law/${jurisdiction}` };
+}
+
+function sheetOf(document: object): Sheet {
+  const text = JSON.stringify(document);
+  return { text, etag: `"${createHash('sha256').update(text).digest('base64url')}"` };
+}

@@ -1,0 +1,53 @@
+import { Controller, Get, Headers, Param, Res } from '@nestjs/common';
+import { ApiOkResponse, ApiOperation, ApiParam, ApiResponse, ApiTags } from '@nestjs/swagger';
+import type { FastifyReply } from 'fastify';
+import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
+import { sendSheet } from '../platform/http/send-sheet.js';
+import { LawShelf } from './law-shelf.js';
+
+@ApiTags('law')
+@Controller('api/law')
+export class LawController {
+  constructor(private readonly shelf: LawShelf) {}
+
+  @Get()
+  @ApiOperation({ operationId: 'listLaw', summary: 'The rule packs in force, the federal one first' })
+  @ApiOkResponse({ description: 'One entry a jurisdiction, with when and how well its law was read.' })
+  @ApiResponse({ status: 304, description: 'Unchanged since the entity tag sent as If-None-Match.' })
+  list(@Res() reply: FastifyReply, @Headers('if-none-match') known?: string): void {
+    sendSheet(reply, this.shelf.list, known);
+  }
+
+  @Get(':code')
+  @ApiOperation({
+    operationId: 'readLaw',
+    summary: 'One jurisdiction: its triggers, limits, sources and doubts',
+  })
+  @ApiParam({ name: 'code', description: 'USPS code, or US for the federal rule.', example: 'TX' })
+  @ApiOkResponse({
+    description: 'The rule pack as it is applied.',
+    content: { 'application/json': { schema: { $ref: '#/components/schemas/RulePack' } } },
+  })
+  @ApiResponse({ status: 304, description: 'Unchanged since the entity tag sent as If-None-Match.' })
+  @ApiResponse({
+    status: 404,
+    description: 'No law is kept for that code; no sign that nothing is due.',
+    content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
+  })
+  read(
+    @Res() reply: FastifyReply,
+    @Param('code') code: string,
+    @Headers('if-none-match') known?: string,
+  ): void {
+    sendSheet(reply, this.shelf.pack(code) ?? unknownCode(code), known);
+  }
+}
+
+function unknownCode(code: string): never {
+  throw new ProblemException(
+    problemOfStatus(
+      404,
+      `No law is kept here for ${code}. That is no sign that nothing is due: ask its boating law administrator.`,
+    ),
+  );
+}
