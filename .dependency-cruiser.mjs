@@ -44,6 +44,7 @@ const MODULES = [
   'follow-up',
   'hand-over',
   'register',
+  'health',
 ];
 
 /** Packages that the browser client may use: typefaces only, as its code comes from shared/. */

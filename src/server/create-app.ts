@@ -1,0 +1,78 @@
+import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
+import { NestFactory } from '@nestjs/core';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { AppModule } from './app.module.js';
+import { DeterminationService } from './determination/determination.service.js';
+import { loadRulePacks, readRulePacks } from './law/law.api.js';
+import { loadGeography } from './place/place.api.js';
+import type { Config } from './platform/config.js';
+import { type ApiParts, DOCUMENTATION_PATH, documentApi } from './platform/http/document-api.js';
+import { ProblemFilter } from './platform/http/problem.filter.js';
+import { type Published, readPublished } from './platform/http/read-published.js';
+import { RouteTable } from './platform/http/route-table.js';
+import { readJsonBodies, refuseAddress } from './platform/http/read-json-bodies.js';
+import { addSecurityHeaders } from './platform/http/security-headers.js';
+import { serveWeb } from './platform/http/serve-web.js';
+import { projectRoot } from './platform/project-root.js';
+
+/** A document of facts is a few kilobytes; this leaves room for the longest that people could write. */
+const BODY_LIMIT_BYTES = 1024 * 1024;
+const REQUEST_TIMEOUT_MS = 30_000;
+
+/**
+ * The service, put together and ready to listen.
+ * @throws RulePackError when a rule pack cannot be used: the service must not start on half-read law
+ */
+export async function createApp(config: Config): Promise<NestFastifyApplication> {
+  const { rulePacksDir } = config;
+  const packs = await (rulePacksDir === undefined ? loadRulePacks() : readRulePacks(rulePacksDir));
+  const root = projectRoot();
+  const published = readPublished(root);
+
+  const adapter = new FastifyAdapter({
+    bodyLimit: BODY_LIMIT_BYTES,
+    requestTimeout: REQUEST_TIMEOUT_MS,
+    genReqId: () => randomUUID(),
+    frameworkErrors: refuseAddress,
+  });
+  const server = adapter.getInstance();
+  const routes = new RouteTable(server);
+  addSecurityHeaders(server, DOCUMENTATION_PATH);
+  readJsonBodies(server);
+  await serveWeb(server, join(root, 'dist', 'web'));
+
+  const app = await NestFactory.create<NestFastifyApplication>(
+    AppModule.with({ packs, geography: loadGeography(), published }),
+    adapter,
+    { bodyParser: false, logger: ['error', 'warn'], abortOnError: false },
+  );
+  app.useGlobalFilters(new ProblemFilter(routes));
+  documentApi(app, { ...published, ...describe(published, app.get(DeterminationService)) });
+  await app.init();
+  return app;
+}
+
+/** The schemas under their names in the API's document, and the samples as its examples. */
+function describe(
+  { schemas, samples }: Published,
+  determinations: DeterminationService,
+): Omit<ApiParts, 'version'> {
+  return {
+    schemas: Object.fromEntries(
+      [...schemas].map(([name, schema]) => [
+        name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),
+        schema,
+      ]),
+    ),
+    examples: [
+      {
+        path: '/api/determinations',
+        request: Object.fromEntries(
+          samples.map(({ title, facts }) => [title, { summary: title, value: facts }]),
+        ),
+        response: determinations.determine(samples[0]?.facts),
+      },
+    ],
+  };
+}

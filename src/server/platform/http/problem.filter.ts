@@ -1,0 +1,47 @@
+import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Logger } from '@nestjs/common';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { PROBLEM_MEDIA_TYPE, ProblemException, type ProblemDocument, problemOfStatus } from './problem.js';
+import type { RouteTable } from './route-table.js';
+
+/** The one place where what went wrong becomes an answer. No answer shows the inside of the service. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  private readonly log = new Logger('http');
+
+  constructor(private readonly routes: RouteTable) {}
+
+  catch(error: unknown, host: ArgumentsHost): void {
+    const request = host.switchToHttp().getRequest<FastifyRequest>();
+    const reply = host.switchToHttp().getResponse<FastifyReply>();
+    const problem = this.problemOf(error, request, reply);
+    void reply.status(problem.status).type(PROBLEM_MEDIA_TYPE).send(problem);
+  }
+
+  private problemOf(error: unknown, request: FastifyRequest, reply: FastifyReply): ProblemDocument {
+    if (error instanceof ProblemException) return error.problem;
+    if (error instanceof HttpException && error.getStatus() === 404) return this.notFound(request, reply);
+    if (error instanceof HttpException && error.getStatus() < 500) {
+      return problemOfStatus(error.getStatus(), error.message);
+    }
+    this.log.error(
+      `${request.id} ${request.method} ${request.routeOptions.url ?? '(no route)'}`,
+      stackOf(error),
+    );
+    return {
+      ...problemOfStatus(500, 'Try again; if it fails again, give this number to whoever runs the service.'),
+      instance: `urn:uuid:${request.id}`,
+    };
+  }
+
+  private notFound(request: FastifyRequest, reply: FastifyReply): ProblemDocument {
+    const path = request.url.split('?', 1)[0] ?? '';
+    const methods = this.routes.methodsOf(path);
+    if (methods.length === 0) return problemOfStatus(404, `Nothing is at ${path}.`);
+    void reply.header('allow', methods.join(', '));
+    return problemOfStatus(405, `${path} takes ${methods.join(', ')}.`);
+  }
+}
+
+function stackOf(error: unknown): string {
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}

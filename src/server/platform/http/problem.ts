@@ -1,0 +1,45 @@
+import type { FieldError } from '../../../../shared/kernel/field-error.js';
+
+export const PROBLEM_MEDIA_TYPE = 'application/problem+json; charset=utf-8';
+
+/** The body of every answer that is not what was asked for (RFC 9457, application/problem+json). */
+export interface ProblemDocument {
+  readonly type: string;
+  readonly title: string;
+  readonly status: number;
+  readonly errors: readonly FieldError[];
+  /** `request`, where the service read a document: the same member as on the command line. */
+  readonly source?: string;
+  /** For a fault of ours: the number under which it stands in the log. */
+  readonly instance?: string;
+}
+
+/** Thrown by whoever knows what is wrong; the filter sends it as it is. */
+export class ProblemException extends Error {
+  constructor(readonly problem: ProblemDocument) {
+    super(problem.title);
+  }
+}
+
+/** What each status of the service itself means; other statuses are faults of ours. */
+const KINDS: Readonly<Record<number, { type: string; title: string }>> = {
+  400: { type: '/problems/unreadable-input', title: 'The input cannot be read as JSON' },
+  404: { type: '/problems/not-found', title: 'There is nothing at this address' },
+  405: { type: '/problems/method-not-allowed', title: 'This address does not take that method' },
+  408: { type: '/problems/too-slow', title: 'The request took too long to arrive' },
+  413: { type: '/problems/too-large', title: 'The body is larger than the service takes' },
+  414: { type: '/problems/address-too-long', title: 'The address is longer than the service takes' },
+  415: { type: '/problems/unsupported-media-type', title: 'The body must be sent as application/json' },
+  500: { type: '/problems/internal-error', title: 'The service failed: nothing was determined' },
+  503: { type: '/problems/unavailable', title: 'The service is stopping' },
+};
+
+/**
+ * The problem of a status, with one fault for the document as a whole.
+ * @example problemOfStatus(404, 'No page /x').type // '/problems/not-found'
+ */
+export function problemOfStatus(status: number, detail?: string): ProblemDocument {
+  const known = KINDS[status] === undefined ? 500 : status;
+  const kind = KINDS[known] as { type: string; title: string };
+  return { ...kind, status: known, errors: detail === undefined ? [] : [{ pointer: '', detail }] };
+}
