@@ -26,11 +26,10 @@ export function describeDutyRule(duty: DutyRule): string[] {
 
 function describeTrigger(trigger: Trigger, number: number): string[] {
   return [
-    ...wrapText(`  ${String(number).padStart(2)}. `, sentence(nameTrigger(trigger))),
+    ...wrapText(`  ${String(number).padStart(2)}. `, sentence(cited(nameTrigger(trigger), trigger.citation))),
     ...below(trigger.note),
     ...(trigger.basis ? below(`Read ${BASIS_WORDS[trigger.basis]}.`) : []),
     ...describeAmounts(trigger.readings ?? []),
-    ...(trigger.citation ? below(sentence(trigger.citation)) : []),
   ];
 }
 
@@ -43,17 +42,14 @@ function describeAmounts(readings: readonly AmountReading[]): string[] {
 }
 
 function describeLimit(limit: Limit): string[] {
+  const cases = limit.tests.map((test) => nameCase(test, limit)).join('; ');
   return [
-    ...wrapText(
-      '   - ',
-      `${nameTime(limit.time)}${start(limit)}: ${limit.tests.map((t) => nameCase(t, limit)).join('; ')}.`,
-    ),
+    ...wrapText('   - ', sentence(cited(`${nameTime(limit.time)}${start(limit)}: ${cases}`, limit.citation))),
     ...(limit.time === null
       ? below('Until someone finds a time, the federal time for the same kind of event is shown.', 5)
       : []),
     ...below(limit.note, 5),
     ...describeTimes(limit.readings ?? []),
-    ...(limit.citation ? below(sentence(limit.citation), 5) : []),
   ];
 }
 
@@ -97,6 +93,11 @@ function describeWho(duty: DutyRule): string[] {
 
 function sourceWords({ source, asOf, basis }: Omit<AmountReading, 'amountUsd' | 'comparison'>): string {
   return sentence(`${source}${asOf ? ` (as of: ${asOf})` : ''}, read ${BASIS_WORDS[basis]}`);
+}
+
+/** `cited('A person dies', '33 CFR 173.55(a)(1)')` is `'A person dies (33 CFR 173.55(a)(1))'`. */
+function cited(text: string, citation: string | undefined): string {
+  return citation ? `${text} (${citation})` : text;
 }
 
 function below(text: string, indent = 6): string[] {

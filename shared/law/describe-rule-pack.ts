@@ -43,19 +43,23 @@ function section(title: string, lines: string[]): string[] {
 }
 
 function describeReading(pack: RulePack): string[] {
-  const basis = {
-    stated: 'a date that the sources state',
-    'edition-date': 'the date of the edition read',
-    assumed: 'assumed, as no better date is known',
-  }[pack.effectiveFromBasis];
   const edition = pack.asOf ? ` Edition: ${pack.asOf}.` : '';
+  if (pack.basis === 'not-read') {
+    return wrapText('Read: ', `no text of the law could be read (tried on ${nameDate(pack.readOn)}).`);
+  }
   return [
     ...wrapText('Read: ', `on ${nameDate(pack.readOn)}, ${BASIS_WORDS[pack.basis]}.${edition}`),
-    ...wrapText(
-      'In force: ',
-      `since ${nameDate(pack.effectiveFrom)} at the latest (${basis}). For an accident before that, ask the agency.`,
-    ),
+    ...wrapText('In force: ', `${describeStart(pack)}. For an accident before that, ask the agency.`),
   ];
+}
+
+function describeStart({ effectiveFrom, effectiveFromBasis }: RulePack): string {
+  const date = nameDate(effectiveFrom);
+  return {
+    stated: `since ${date}, a date that the sources state`,
+    'edition-date': `since ${date} or earlier; that is the date of the edition read`,
+    assumed: `taken to be since ${date}, as no better date is known`,
+  }[effectiveFromBasis];
 }
 
 function describeReport(pack: RulePack): string[] {
@@ -81,13 +85,14 @@ function describeNotice(notice: NoticeRule): string[] {
 }
 
 function describeScope(pack: RulePack): string[] {
+  if (pack.basis === 'not-read') return [];
   const vessels = {
     'all-vessels': 'All vessels',
     motorized: 'Vessels with a motor',
     numbered: 'Vessels that must be numbered',
     'federal-scope':
       'Vessels on waters of the United States that are used for recreation or must be numbered, but not those subject to inspection (33 CFR 173.51)',
-    unknown: 'The texts read set no limit that was found',
+    unknown: 'No limit was found in the texts read, so take all as covered',
   }[pack.appliesTo];
   const left = pack.excludes.map((out) =>
     out === 'inspected' ? 'vessels that need a federal certificate of inspection' : 'documented vessels',

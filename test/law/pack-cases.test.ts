@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Ajv2020, type SchemaObject } from 'ajv/dist/2020.js';
+import ajvFormats from 'ajv-formats';
+import { describe, expect, it } from 'vitest';
+import type { DutyRule, RulePack } from '../../shared/law/rule-pack.js';
+import type { IncidentFacts } from '../../shared/record/incident-facts.js';
+import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
+import { readRulePacks } from '../../src/server/law/law.api.js';
+import { caseFiles, CASES_FOLDER, factsOf, readPackCases, type PackCase } from './pack-cases.js';
+
+const packs = await readRulePacks();
+const ajv = new Ajv2020({ allErrors: true });
+ajvFormats.default(ajv);
+const fits = ajv.compile(
+  JSON.parse(readFileSync(join(CASES_FOLDER, 'cases.schema.json'), 'utf8')) as SchemaObject,
+);
+
+describe('cases beside the packs', () => {
+  it('exist for every pack and for nothing else', () => {
+    expect(caseFiles()).toEqual(packs.map(({ jurisdiction }) => `${jurisdiction.toLowerCase()}.json`).sort());
+  });
+
+  it.each(packs)('of $jurisdiction are sound, and cover its duties, amounts and clocks', (pack) => {
+    const file = `${pack.jurisdiction.toLowerCase()}.json`;
+    const document = readPackCases(file);
+    expect(fits(document), JSON.stringify(fits.errors)).toBe(true);
+    expect(document.jurisdiction).toBe(pack.jurisdiction);
+    const names = document.cases.map(({ duty, name }) => `${duty} ${name}`);
+    expect(new Set(names).size, 'a name twice').toBe(names.length);
+    for (const one of document.cases) {
+      expect(readIncidentFacts(factsOf(one, pack.jurisdiction)), one.name).toMatchObject({ ok: true });
+    }
+    expect(new Set(document.cases.map(({ duty }) => duty))).toEqual(
+      new Set(dutiesOf(pack).map(([id]) => id)),
+    );
+    expect(gapsOf(pack, document.cases)).toEqual([]);
+  });
+});
+
+function dutiesOf(pack: RulePack): [string, DutyRule | null][] {
+  const prefix = pack.jurisdiction === 'US' ? 'us' : `us-${pack.jurisdiction.toLowerCase()}`;
+  return [
+    [`${prefix}/accident-report`, pack.report],
+    ...pack.notices.map((notice): [string, DutyRule] => [`${prefix}/${notice.id}`, notice]),
+  ];
+}
+
+/** Every amount at the amount and a cent to either side, and every kind of person's harm, has a case of its own. */
+function gapsOf(pack: RulePack, cases: readonly PackCase[]): string[] {
+  return dutiesOf(pack).flatMap(([id, rule]) => {
+    const facts = cases.filter(({ duty }) => duty === id).map((one) => factsOf(one, pack.jurisdiction));
+    const totals = new Set(facts.map(totalCents));
+    const harms = new Set(
+      facts.flatMap(({ people }) => people.map(({ outcome, care }) => `${outcome} ${care}`)),
+    );
+    const amounts = (rule?.triggers ?? [])
+      .filter(({ test }) => test !== 'theft-or-vandalism')
+      .flatMap(({ readings }) => (readings ?? []).map(({ amountUsd }) => Math.round(amountUsd * 100)));
+    return [
+      ...amounts
+        .flatMap((cents) => [cents - 1, cents, cents + 1])
+        .filter((cents) => !totals.has(cents))
+        .map((cents) => `${id}: no case with damage of ${cents} cents`),
+      ...(rule ? EVERY_HARM : [])
+        .filter((harm) => !harms.has(harm))
+        .map((harm) => `${id}: no case of a person who ${harm}`),
+    ];
+  });
+}
+
+const EVERY_HARM = [
+  'unhurt undefined',
+  'died none',
+  'died beyond-first-aid',
+  'missing undefined',
+  'injured none',
+  'injured first-aid',
+  'injured beyond-first-aid',
+];
+
+function totalCents({ damage }: IncidentFacts): number {
+  return damage.reduce(
+    (sum, { amount }) => sum + (typeof amount === 'number' ? Math.round(amount * 100) : 0),
+    0,
+  );
+}
