@@ -1,0 +1,176 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Controller, Get, Module } from '@nestjs/common';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { NestFactory } from '@nestjs/core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createApp } from '../../src/server/create-app.js';
+import { loadRulePacks } from '../../src/server/law/law.api.js';
+import { ProblemFilter } from '../../src/server/platform/http/problem.filter.js';
+import { RouteTable } from '../../src/server/platform/http/route-table.js';
+
+let app: NestFastifyApplication;
+beforeAll(async () => {
+  app = await createApp({ host: '127.0.0.1', port: 0, rulePacksDir: undefined });
+});
+afterAll(() => app.close());
+
+describe('the service', () => {
+  it('says that it answers, and with which law', async () => {
+    const packs = await loadRulePacks();
+    const health = await app.inject('/api/health');
+    expect(health.json()).toMatchObject({
+      status: 'ok',
+      version: expect.stringMatching(/^\d+\.\d+\.\d+$/) as string,
+      rulePacks: {
+        count: packs.length,
+        readOn: Object.fromEntries(packs.map(({ jurisdiction, readOn }) => [jurisdiction, readOn])),
+      },
+    });
+  });
+
+  it.each([
+    ['GET', '/api/nothing', 404, 'not-found'],
+    ['GET', '/%zz', 404, 'not-found'],
+    ['GET', '/api/law/ZZ', 404, 'not-found'],
+    ['GET', '/api/schemas/nothing', 404, 'not-found'],
+  ] as const)('answers %s %s with a problem', async (method, url, status, kind) => {
+    const answer = await app.inject({ method, url });
+    expect(answer.headers['content-type']).toBe('application/problem+json; charset=utf-8');
+    expect(answer.json()).toMatchObject({ type: `/problems/${kind}`, status, errors: [{ pointer: '' }] });
+    expect(answer.statusCode).toBe(status);
+  });
+
+  it.each([
+    ['GET', '/api/determinations', 'POST'],
+    ['DELETE', '/api/law/TX', 'GET, HEAD'],
+    ['PUT', '/api/health', 'GET, HEAD'],
+    ['POST', '/', 'GET, HEAD'],
+  ] as const)('answers %s %s with the methods that it takes', async (method, url, allow) => {
+    const answer = await app.inject({ method, url });
+    expect([answer.statusCode, answer.headers['allow']]).toEqual([405, allow]);
+    expect(answer.json()).toMatchObject({ type: '/problems/method-not-allowed', status: 405 });
+  });
+
+  it.each(['/', '/api/health', '/api/nothing'])('guards %s with headers', async (url) => {
+    const { headers } = await app.inject(url);
+    expect(headers).toMatchObject({
+      'x-content-type-options': 'nosniff',
+      'x-frame-options': 'DENY',
+      'referrer-policy': 'no-referrer',
+    });
+    expect(headers['content-security-policy']).toMatch(/^default-src 'self';/);
+    expect(headers['content-security-policy']).not.toContain('unsafe');
+  });
+});
+
+describe('GET /api/law', () => {
+  it('lists every pack, the federal one first, and links to it', async () => {
+    const packs = await loadRulePacks();
+    const list = await app.inject('/api/law');
+    const entries = list.json<{ jurisdiction: string; href: string }[]>();
+    expect(entries.map(({ jurisdiction }) => jurisdiction)).toEqual(packs.map((pack) => pack.jurisdiction));
+    expect(entries[0]).toMatchObject({ jurisdiction: 'US', href: '/api/law/US' });
+  });
+
+  it.each(['TX', 'tx'])('hands out the pack of %s as it is applied', async (code) => {
+    const packs = await loadRulePacks();
+    const answer = await app.inject(`/api/law/${code}`);
+    expect(answer.json()).toEqual(packs.find(({ jurisdiction }) => jurisdiction === 'TX'));
+  });
+
+  it.each(['/api/law', '/api/law/TX'])('sends %s once to a client that keeps it', async (url) => {
+    const etag = String((await app.inject(url)).headers['etag']);
+    for (const known of [etag, `W/${etag}`, `"other", ${etag}`, '*']) {
+      const again = await app.inject({ url, headers: { 'if-none-match': known } });
+      expect([again.statusCode, again.body, again.headers['etag']]).toEqual([304, '', etag]);
+    }
+    expect((await app.inject({ url, headers: { 'if-none-match': '"other"' } })).statusCode).toBe(200);
+  });
+});
+
+describe('the description of the API', () => {
+  interface OpenApi {
+    openapi: string;
+    paths: Record<string, { post?: { requestBody: { content: Record<string, { examples: object }> } } }>;
+    components: { schemas: Record<string, { required?: string[] }> };
+  }
+
+  it('documents every address, with the published schemas and the samples as examples', async () => {
+    const document = (await app.inject('/api/openapi.json')).json<OpenApi>();
+    expect(document.openapi).toBe('3.1.0');
+    expect(Object.keys(document.paths).sort()).toEqual([
+      '/api/determinations',
+      '/api/health',
+      '/api/law',
+      '/api/law/{code}',
+      '/api/schemas/{name}',
+    ]);
+    const body = document.paths['/api/determinations']?.post?.requestBody.content['application/json'];
+    expect(Object.keys(body?.examples ?? {})).toHaveLength(3);
+    expect(document.components.schemas['IncidentFacts']?.required).toContain('occurredAt');
+  });
+
+  it('refers to nothing that it does not hold', async () => {
+    const text = (await app.inject('/api/openapi.json')).body;
+    const { components } = JSON.parse(text) as OpenApi;
+    const references = [...text.matchAll(/"\$ref":"([^"]+)"/g)].map((match) => match[1]);
+    expect(references.length).toBeGreaterThan(0);
+    const held = new Set(Object.keys(components.schemas).map((name) => `#/components/schemas/${name}`));
+    expect(references.filter((reference) => !held.has(reference ?? ''))).toEqual([]);
+  });
+
+  it('is there as a page for people', async () => {
+    const page = await app.inject('/api/docs');
+    expect([page.statusCode, page.headers['content-type']]).toEqual([200, 'text/html']);
+  });
+
+  it('hands out the published schemas', async () => {
+    const file = join(
+      import.meta.dirname,
+      '..',
+      '..',
+      'forms',
+      'determination',
+      'incident-facts.schema.json',
+    );
+    const schema = await app.inject('/api/schemas/incident-facts.schema.json');
+    expect(schema.json()).toEqual(JSON.parse(readFileSync(file, 'utf8')));
+  });
+});
+
+describe('a fault of ours', () => {
+  @Controller('broken')
+  class BrokenController {
+    @Get()
+    read(): never {
+      throw new Error('the renter broke an arm');
+    }
+  }
+
+  @Module({ controllers: [BrokenController] })
+  class BrokenModule {}
+
+  it('is answered without the inside, under the number that stands in the log', async () => {
+    const logged: string[] = [];
+    const adapter = new FastifyAdapter({ genReqId: () => '3f6c2f1e-0000-4000-8000-000000000000' });
+    const routes = new RouteTable(adapter.getInstance());
+    const logger = {
+      log: () => undefined,
+      warn: () => undefined,
+      error: (...said: string[]) => logged.push(said.join(' ')),
+    };
+    const broken = await NestFactory.create<NestFastifyApplication>(BrokenModule, adapter, { logger });
+    broken.useGlobalFilters(new ProblemFilter(routes));
+    await broken.init();
+    const answer = await broken.inject('/broken');
+    await broken.close();
+    expect(answer.json()).toMatchObject({
+      type: '/problems/internal-error',
+      status: 500,
+      instance: 'urn:uuid:3f6c2f1e-0000-4000-8000-000000000000',
+    });
+    expect(answer.body).not.toContain('arm');
+    expect(logged.join('\n')).toContain('3f6c2f1e-0000-4000-8000-000000000000 GET /broken');
+  });
+});
