@@ -19,7 +19,7 @@ const ROOMS = [
   { room: 'identifiers' },
   { room: 'call' },
   { room: 'record' },
-  { room: 'proof' },
+  { room: 'proof', packages: ['@noble/hashes'] },
   { room: 'law' },
   { room: 'determination' },
   { room: 'decision' },
