@@ -70,7 +70,13 @@ async function determine(): Promise<void> {
     facts.setAttribute('aria-invalid', 'true');
     answer.replaceChildren(...showProblem(came.title, came.errors));
   }
-  answer.querySelector('h2')?.focus();
+  goTo(answer.querySelector('h2'));
+}
+
+/** Where the answer stands below the facts its heading comes to the top; beside them nothing moves. */
+function goTo(heading: HTMLElement | null): void {
+  heading?.focus({ preventScroll: true });
+  heading?.scrollIntoView({ block: matchMedia('(width < 60rem)').matches ? 'start' : 'nearest' });
 }
 
 form.addEventListener('submit', (event) => {

@@ -15,10 +15,13 @@ export function showDetermination(determination: Determination, now: number): HT
 }
 
 function asOf({ states, timeZone }: Determination, now: number): string {
-  const instant = new Date(now);
-  const printed = `On the facts below, as of ${instant.toISOString().slice(0, 16).replace('T', ' ')} UTC.`;
   const where = states.length === 0 ? 'No state could be told.' : `${states.map(nameOfState).join('; ')}.`;
-  return `${printed} ${where} Local times are those of ${timeZone}.`;
+  return `On the facts as sent, ${localTime(isoIn(timeZone, now), now)}. ${where} Times are those of ${timeZone}.`;
+}
+
+/** `2026-07-06 19:12:00`: Sweden writes instants the way ISO 8601 does. */
+function isoIn(timeZone: string, now: number): string {
+  return new Date(now).toLocaleString('sv-SE', { timeZone });
 }
 
 function nameOfState({ state, chosenBy, distanceToLineM }: CandidateState): string {

@@ -69,9 +69,13 @@ function showClock(duty: Duty, now: number): HTMLElement | null {
       {},
       `${duty.immediate ? 'counted from' : 'by'} ${localTime(due, now)}${duty.dueAt === null ? ', if it is required' : ''}`,
     ),
-    duty.dueBasis === null ? null : element('span', { class: 'aside' }, duty.dueBasis),
+    duty.dueBasis === null ? null : element('span', { class: 'aside' }, sentence(duty.dueBasis)),
     earlier === null ? null : element('span', { class: 'aside' }, earlier),
   );
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
 
 function showReporters({ outcome, reporters }: Duty): HTMLElement | null {
