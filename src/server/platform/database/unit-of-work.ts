@@ -1,0 +1,77 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
+import type { DataSource, EntityManager } from 'typeorm';
+import { isConflict } from './database-errors.js';
+import type { TurnQueue } from './turn-queue.js';
+import { Unit } from './unit.js';
+
+/** A unit that lost to others is done again at most this often; each time but the first it has the house to itself. */
+const ATTEMPTS = 8;
+
+export interface UnitOfWorkParts {
+  writer: DataSource;
+  reader: DataSource;
+  turns: TurnQueue;
+  /** Told what an effect threw. */
+  report: (error: unknown) => void;
+}
+
+/**
+ * The one door to the database. Whatever is written is written inside `run`; whatever is read outside of it comes from
+ * a connection that sees committed rows and refuses to write.
+ *
+ * Never await the network, a file or a person inside `run`: on SQLite everyone else stands in line behind it. A unit
+ * may be done more than once (PostgreSQL refuses what another unit overtook), so it changes nothing but the database;
+ * the rest belongs into `afterCommit`.
+ */
+export class UnitOfWork {
+  private readonly current = new AsyncLocalStorage<Unit>();
+
+  constructor(private readonly parts: UnitOfWorkParts) {}
+
+  /** For repositories: of the unit of work that runs now, or of the reading connection when none does. */
+  get manager(): EntityManager {
+    return this.current.getStore()?.manager ?? this.parts.reader.manager;
+  }
+
+  /**
+   * Does the work as a whole or not at all, in its turn; inside another unit it becomes a part of that one.
+   * @throws DatabaseError DATABASE.BUSY when the turn did not come in time, DATABASE.CONFLICT when it lost each time
+   */
+  async run<T>(work: () => Promise<T>): Promise<T> {
+    const outer = this.current.getStore();
+    if (outer) return outer.join(work);
+    const { value, unit } = await this.attempt(work);
+    await this.fire(unit.effects);
+    return value;
+  }
+
+  /** Has the effect done once the unit of work that runs now is committed, and never if it is not. */
+  afterCommit(effect: () => unknown): void {
+    const unit = this.current.getStore();
+    if (!unit) throw new Error('afterCommit belongs inside UnitOfWork.run: there is no commit to wait for.');
+    unit.assertOpen();
+    unit.effects.push(effect);
+  }
+
+  private async attempt<T>(work: () => Promise<T>): Promise<{ value: T; unit: Unit }> {
+    const { turns, writer } = this.parts;
+    const once = () => Unit.run(writer.createQueryRunner(), (unit) => this.current.run(unit, work));
+    for (let attempt = 1; ; attempt += 1) {
+      try {
+        return await turns.hold(attempt === 1 ? 1 : turns.places, once);
+      } catch (error) {
+        if (!isConflict(error) || attempt === ATTEMPTS) throw error;
+      }
+    }
+  }
+
+  private async fire(effects: readonly (() => unknown)[]): Promise<void> {
+    for (const effect of effects) {
+      try {
+        await effect();
+      } catch (error) {
+        this.parts.report(error);
+      }
+    }
+  }
+}
