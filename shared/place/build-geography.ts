@@ -2,6 +2,7 @@ import type { Geography, StatesNear } from './geography.js';
 import { findStates } from './find-states.js';
 import { metresPerDegree } from './metres-per-degree.js';
 import type { StateLines } from './state-lines.js';
+import { wrapLongitude } from './wrap-longitude.js';
 import { zonesOf } from './zones-of-states.js';
 
 /** IANA zone of a position by a world-wide table, as the tz-lookup package gives it. */
@@ -50,8 +51,4 @@ function nearestOf(
     }
   }
   return zones[0] ?? lookUp(latitude, longitude);
-}
-
-function wrapLongitude(longitude: number): number {
-  return ((((longitude + 180) % 360) + 360) % 360) - 180;
 }

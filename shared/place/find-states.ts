@@ -1,6 +1,7 @@
 import type { StateDistance, StatesNear } from './geography.js';
 import { checkCoordinates, metresPerDegree } from './metres-per-degree.js';
 import { BAND_DEGREES, NO_STATE, bandOf, type StateLines } from './state-lines.js';
+import { wrapLongitude } from './wrap-longitude.js';
 
 /**
  * The state a position lies in and the other states whose line is within `withinM` metres, nearest first.
@@ -84,7 +85,7 @@ function measureLines(
     for (let at = lines.bandStart[band] ?? end; at < end; at += 1) {
       const segment = lines.segments[at] ?? 0;
       const from = lines.longitude[segment] ?? 0;
-      const x = wrap(from - longitude) * metres.longitude;
+      const x = wrapLongitude(from - longitude) * metres.longitude;
       const y = ((lines.latitude[segment] ?? 0) - latitude) * metres.latitude;
       const dx = ((lines.longitude[segment + 1] ?? 0) - from) * metres.longitude;
       const dy = ((lines.latitude[segment + 1] ?? 0) - (lines.latitude[segment] ?? 0)) * metres.latitude;
@@ -95,12 +96,6 @@ function measureLines(
       if (distance < (distances[other] ?? 0)) distances[other] = distance;
     }
   }
-}
-
-/** Shortest way round, so that 179.9 E and 179.9 W are 0.2 degrees apart. */
-function wrap(degrees: number): number {
-  if (degrees > 180) return degrees - 360;
-  return degrees < -180 ? degrees + 360 : degrees;
 }
 
 /** From (0, 0) to the segment that starts at (x, y) and runs by (dx, dy). */

@@ -158,7 +158,7 @@ describe('against a walk around every outline', () => {
         fc.pre(near.length === 0 && (here === null || here.distanceM > 2));
         expect(here?.state ?? null).toBe(stateByWalking(latitude, longitude));
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 
@@ -174,7 +174,7 @@ describe('against a walk around every outline', () => {
           else if (distance < 35_000) expect(Math.abs(distance - metres)).toBeLessThan(metres * 0.01 + 2);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 });
