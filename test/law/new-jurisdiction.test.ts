@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { determine } from '../../shared/determination/determine.js';
 import { describeRulePack } from '../../shared/law/describe-rule-pack.js';
 import type { RulePack } from '../../shared/law/rule-pack.js';
+import type { IncidentFacts } from '../../shared/record/incident-facts.js';
 import { readRulePacks } from '../../src/server/law/law.api.js';
-import { loadGeography } from '../../src/server/place/place.api.js';
-import { factsOf } from './pack-cases.js';
+import { geography, quietGrounding } from '../determination/situation.js';
 import { copyPacks, writePack } from './pack-folder.js';
 
 /** An invented law: American Samoa has a code of its own and no pack here. */
@@ -65,14 +65,15 @@ describe('a new jurisdiction', () => {
       'AZ',
     ]);
 
-    const facts = factsOf(
-      { facts: { damage: [{ id: 'd1', of: 'vessel', vessel: 'A', amount: 750 }] } },
-      'AS',
-    );
-    const { duties } = determine(facts, { packs, geography: loadGeography(), source: 'test' });
+    const facts: IncidentFacts = {
+      ...quietGrounding(),
+      place: { states: ['AS'], timeZone: 'Pacific/Pago_Pago' },
+      damage: [{ id: 'd1', of: 'vessel', vessel: 'A', amount: 750 }],
+    };
+    const { duties } = determine(facts, { packs, geography, source: 'test' });
     expect(duties.find(({ id }) => id === 'us-as/accident-report')).toMatchObject({
       outcome: 'required',
-      dueAt: '2026-06-18T11:20:00-05:00',
+      dueAt: '2026-06-18T05:20:00-11:00',
       authority: 'the invented agency',
     });
     expect(describeRulePack(americanSamoa)).toContain('of $750 or more.');

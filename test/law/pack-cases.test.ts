@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv2020, type SchemaObject } from 'ajv/dist/2020.js';
 import ajvFormats from 'ajv-formats';
@@ -7,34 +7,35 @@ import type { DutyRule, RulePack } from '../../shared/law/rule-pack.js';
 import type { IncidentFacts } from '../../shared/record/incident-facts.js';
 import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
 import { readRulePacks } from '../../src/server/law/law.api.js';
-import { caseFiles, CASES_FOLDER, factsOf, readPackCases, type PackCase } from './pack-cases.js';
+import { readLawCases, type LawCase } from '../determination/law-cases.js';
+import { LAW_FOLDER } from './pack-folder.js';
 
 const packs = await readRulePacks();
+const folder = join(LAW_FOLDER, 'cases');
+const read = (file: string): unknown => JSON.parse(readFileSync(join(folder, file), 'utf8'));
 const ajv = new Ajv2020({ allErrors: true });
 ajvFormats.default(ajv);
-const fits = ajv.compile(
-  JSON.parse(readFileSync(join(CASES_FOLDER, 'cases.schema.json'), 'utf8')) as SchemaObject,
-);
+const fits = ajv.compile(read('cases.schema.json') as SchemaObject);
+const allCases = readLawCases();
 
 describe('cases beside the packs', () => {
   it('exist for every pack and for nothing else', () => {
-    expect(caseFiles()).toEqual(packs.map(({ jurisdiction }) => `${jurisdiction.toLowerCase()}.json`).sort());
+    const expected = packs.map(({ jurisdiction }) => `${jurisdiction.toLowerCase()}.json`);
+    expect(readdirSync(folder).sort()).toEqual([...expected, 'base.json', 'cases.schema.json'].sort());
   });
 
-  it.each(packs)('of $jurisdiction are sound, and cover its duties, amounts and clocks', (pack) => {
-    const file = `${pack.jurisdiction.toLowerCase()}.json`;
-    const document = readPackCases(file);
+  it.each(packs)('of $jurisdiction are sound, and cover its duties, amounts and kinds of harm', (pack) => {
+    const document = read(`${pack.jurisdiction.toLowerCase()}.json`);
     expect(fits(document), JSON.stringify(fits.errors)).toBe(true);
-    expect(document.jurisdiction).toBe(pack.jurisdiction);
-    const names = document.cases.map(({ duty, name }) => `${duty} ${name}`);
+    expect(document).toMatchObject({ jurisdiction: pack.jurisdiction });
+    const cases = allCases.filter(({ jurisdiction }) => jurisdiction === pack.jurisdiction);
+    const names = cases.map(({ duty, name }) => `${duty} ${name}`);
     expect(new Set(names).size, 'a name twice').toBe(names.length);
-    for (const one of document.cases) {
-      expect(readIncidentFacts(factsOf(one, pack.jurisdiction)), one.name).toMatchObject({ ok: true });
+    for (const { name, facts } of cases) {
+      expect(readIncidentFacts(facts), name).toMatchObject({ ok: true });
     }
-    expect(new Set(document.cases.map(({ duty }) => duty))).toEqual(
-      new Set(dutiesOf(pack).map(([id]) => id)),
-    );
-    expect(gapsOf(pack, document.cases)).toEqual([]);
+    expect(new Set(cases.map(({ duty }) => duty))).toEqual(new Set(dutiesOf(pack).map(([id]) => id)));
+    expect(gapsOf(pack, cases)).toEqual([]);
   });
 });
 
@@ -47,9 +48,9 @@ function dutiesOf(pack: RulePack): [string, DutyRule | null][] {
 }
 
 /** Every amount at the amount and a cent to either side, and every kind of person's harm, has a case of its own. */
-function gapsOf(pack: RulePack, cases: readonly PackCase[]): string[] {
+function gapsOf(pack: RulePack, cases: readonly LawCase[]): string[] {
   return dutiesOf(pack).flatMap(([id, rule]) => {
-    const facts = cases.filter(({ duty }) => duty === id).map((one) => factsOf(one, pack.jurisdiction));
+    const facts = cases.filter(({ duty }) => duty === id).map((one) => one.facts);
     const totals = new Set(facts.map(totalCents));
     const harms = new Set(
       facts.flatMap(({ people }) => people.map(({ outcome, care }) => `${outcome} ${care}`)),
