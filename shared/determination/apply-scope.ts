@@ -3,8 +3,7 @@ import type { NoticeRule, RulePack } from '../law/rule-pack.js';
 import type { IncidentFacts, Vessel } from '../record/incident-facts.js';
 import { factPart, vesselCondition, vesselPart, type ScopePart, type VesselCondition } from './scope-part.js';
 
-const INSPECTED_OUT = '33 CFR 173.51(b)';
-const COVERED = '33 CFR 173.51(a)';
+const FEDERAL_SCOPE = '33 CFR 173.51';
 
 /**
  * What must hold before a pack's duties apply: for the federal rule waters, vessel and coverage
@@ -88,7 +87,7 @@ function federalWaters(facts: IncidentFacts): ScopePart {
     text: 'On waters subject to the jurisdiction of the United States (taken as so unless said otherwise).',
     question: 'Was it on waters subject to the jurisdiction of the United States?',
   };
-  return factPart('federal-waters', 'federalWaters', value, words, COVERED);
+  return factPart('federal-waters', 'federalWaters', value, words, FEDERAL_SCOPE);
 }
 
 function involvesVessel(facts: IncidentFacts): ScopePart {
@@ -102,7 +101,7 @@ function involvesVessel(facts: IncidentFacts): ScopePart {
 
 function vesselCovered(facts: IncidentFacts): ScopePart {
   const text = 'Some vessel is used for recreation (a rental is) or must be numbered, and is not inspected.';
-  return vesselPart('vessel-covered', text, facts.vessels, federalConditions, `${COVERED}, ${INSPECTED_OUT}`);
+  return vesselPart('vessel-covered', text, facts.vessels, federalConditions, FEDERAL_SCOPE);
 }
 
 /** An inspection that is not known does not undo the federal report; only a known one does. */

@@ -1,4 +1,5 @@
 import { allOf, anyOf, type Truth } from '../kernel/truth.js';
+import { citePack } from '../law/cite-pack.js';
 import { earlier } from '../law/evaluate-limits.js';
 import { evaluateTrigger, isRemark, type TriggerContext } from '../law/evaluate-trigger.js';
 import type { Deadline, TriggerFinding } from '../law/finding.js';
@@ -131,15 +132,13 @@ function citationsOf(
 ): string[] {
   const live = triggers.filter(({ value }) => outcome === 'not-required' || value !== 'false');
   const exact = live.flatMap(({ citation }) => citation ?? []);
-  const law = pack.citations.filter(({ kind }) => kind === 'statute' || kind === 'regulation');
-  const sections = (law.length > 0 ? law : pack.citations).map(({ section }) => section);
   const limit = shown?.citation ?? null;
   return [
     ...new Set([
       ...exact,
       ...(limit === null ? [] : [limit]),
       ...(outcome === 'not-required' ? scope.flatMap(({ citation }) => citation ?? []) : []),
-      ...(exact.length > 0 ? [] : sections),
+      ...(exact.length > 0 ? [] : citePack(pack)),
     ]),
   ];
 }

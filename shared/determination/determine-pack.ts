@@ -1,3 +1,4 @@
+import { citePack } from '../law/cite-pack.js';
 import type { TriggerContext } from '../law/evaluate-trigger.js';
 import { readDamage } from '../law/read-damage.js';
 import type { Occurrence } from '../law/read-occurrence.js';
@@ -114,8 +115,7 @@ function triggerContext(pack: RulePack, at: Case): TriggerContext {
     limits: {
       occurrence,
       holidays: pack.holidays.map(({ date }) => date),
-      citation:
-        (pack.citations.find(({ kind }) => kind !== 'secondary') ?? pack.citations[0])?.section ?? pack.name,
+      citation: citePack(pack)[0] ?? pack.name,
     },
   };
 }

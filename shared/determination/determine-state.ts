@@ -63,7 +63,7 @@ export function determineNowhere(packs: readonly RulePack[], at: Case): Duty {
 }
 
 function withoutPack(state: string, at: Case): Duty {
-  const name = STATE_NAMES[state as keyof typeof STATE_NAMES] ?? state;
+  const name = STATE_NAMES[state] ?? state;
   return askTheState({
     jurisdiction: jurisdictionId(state),
     kind: 'accident-report',

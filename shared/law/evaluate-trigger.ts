@@ -52,7 +52,7 @@ export function evaluateTrigger(
   return {
     test: trigger.test,
     value,
-    text: trigger.note === '' ? result.text : `${result.text} ${trigger.note}`,
+    text: trigger.note === '' ? result.text : `${result.text} Law: ${trigger.note}`,
     citation: trigger.citation ?? null,
     deadline: value === 'true' ? deadlines.reduce(earlier) : null,
     open,

@@ -4,6 +4,7 @@ import { dollars, toCents } from '../quantity/cents.js';
 import { NOTHING_SPECIAL, type OpenPoint, type TestResult } from './finding.js';
 import { ATTRIBUTION, groupDamage, type DamageGroup } from './group-damage.js';
 import type { DamageReading } from './read-damage.js';
+import { nameAmount } from './name-law-terms.js';
 import type { AmountReading, DamageTest, Trigger } from './rule-pack.js';
 import { standingReadings } from './weigh-basis.js';
 
@@ -183,8 +184,7 @@ function sentence(
 }
 
 function amountWords(reading: AmountReading, index: number): string {
-  const comparison = reading.comparison === 'at-least' ? 'or more' : 'exceeded';
-  const amount = `${dollars(toCents(reading.amountUsd))} ${comparison}`;
+  const amount = nameAmount(reading.amountUsd, reading.comparison);
   return index === 0 ? `; the law asks for ${amount}` : `; another source (${reading.source}) has ${amount}`;
 }
 

@@ -24,28 +24,28 @@ export interface ZoneClock {
  * @throws RangeError for a zone that is neither.
  */
 export function zoneClock(zone: string): ZoneClock {
-  const zoned = (instant: number): Temporal.ZonedDateTime =>
-    Temporal.Instant.fromEpochMilliseconds(instant).toZonedDateTimeISO(zone);
+  const zoned = remember((instant: number) =>
+    Temporal.Instant.fromEpochMilliseconds(instant).toZonedDateTimeISO(zone),
+  );
   const atWallClock = (from: Temporal.ZonedDateTime, date: Temporal.PlainDate): number =>
     date.toPlainDateTime(from.toPlainTime()).toZonedDateTime(zone, { disambiguation: 'earlier' })
       .epochMilliseconds;
   zoned(0);
   return {
     zone,
-    format: remember((instant) =>
+    format: remember((instant: number) =>
       zoned(instant).toString({
         timeZoneName: 'never',
         fractionalSecondDigits: instant % 1000 === 0 ? 0 : 3,
       }),
     ),
-    localDate: remember((instant) => zoned(instant).toPlainDate().toString()),
-    nextMidnight: remember(
-      (instant) => zoned(instant).toPlainDate().add({ days: 1 }).toZonedDateTime(zone).epochMilliseconds,
-    ),
-    plusCalendarDays(instant, days) {
+    localDate: (instant) => zoned(instant).toPlainDate().toString(),
+    nextMidnight: (instant) =>
+      zoned(instant).toPlainDate().add({ days: 1 }).toZonedDateTime(zone).epochMilliseconds,
+    plusCalendarDays: remember((instant: number, days: number) => {
       const from = zoned(instant);
       return atWallClock(from, from.toPlainDate().add({ days }));
-    },
+    }),
     plusBusinessDays(instant, days, holidays) {
       const from = zoned(instant);
       let date = from.toPlainDate();
@@ -64,13 +64,14 @@ export function plusHours(instant: number, hours: number): number {
 }
 
 /** One determination asks for the same few instants again and again, and zone arithmetic is what costs. */
-function remember<T>(compute: (instant: number) => T): (instant: number) => T {
-  const known = new Map<number, T>();
-  return (instant) => {
-    const before = known.get(instant);
+function remember<A extends readonly number[], T>(compute: (...args: A) => T): (...args: A) => T {
+  const known = new Map<string, T>();
+  return (...args) => {
+    const key = args.join();
+    const before = known.get(key);
     if (before !== undefined) return before;
-    const value = compute(instant);
-    known.set(instant, value);
+    const value = compute(...args);
+    known.set(key, value);
     return value;
   };
 }

@@ -1,0 +1,104 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { determine } from '../../shared/determination/determine.js';
+import type { IncidentFacts } from '../../shared/record/incident-facts.js';
+import { loadRulePacks } from '../../src/server/law/law.api.js';
+import { loadGeography } from '../../src/server/place/place.api.js';
+import { handWritten } from './hand-written.js';
+
+/**
+ * `npm run bench`: each figure beside its yardstick of the same run, as a ratio. Shared machines are noisy,
+ * so medians of many rounds, taken turn by turn, are what is printed; nothing here fails a build.
+ */
+const packs = await loadRulePacks();
+const geography = loadGeography();
+
+const facts: IncidentFacts = {
+  schemaVersion: 1,
+  occurredAt: '2026-06-13T11:20:00-05:00',
+  place: { states: ['TX'], timeZone: 'America/Chicago' },
+  casualtyTypes: ['person-ejected'],
+  everyoneAccountedFor: 'yes',
+  operatorAbleToReport: 'unknown',
+  vessels: [{ id: 'A', use: 'rental', ours: true, numbered: 'yes', inspected: 'no', completeLoss: 'no' }],
+  peopleAssessment: 'complete',
+  people: [
+    { id: 'p1', role: 'operator', vessel: 'A', outcome: 'injured', care: 'unknown' },
+    { id: 'p2', role: 'passenger', vessel: 'A', outcome: 'unhurt' },
+  ],
+  damageAssessment: 'partial',
+  damage: [{ id: 'd1', of: 'vessel', vessel: 'A', amount: { low: 300, high: 1200 } }],
+};
+
+/** Median microseconds of a call over rounds of `calls`. */
+function time(calls: number, work: () => unknown): number {
+  const begun = performance.now();
+  for (let at = 0; at < calls; at += 1) work();
+  return ((performance.now() - begun) * 1000) / calls;
+}
+
+function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+}
+
+function compare(
+  name: string,
+  aim: number,
+  calls: number,
+  ours: () => unknown,
+  yardstick: () => unknown,
+): void {
+  time(calls, ours);
+  time(calls, yardstick);
+  const rounds = Array.from({ length: 15 }, () => [time(calls, ours), time(calls, yardstick)] as const);
+  report(name, aim, median(rounds.map(([one]) => one)), median(rounds.map(([, other]) => other)), 'µs');
+}
+
+function report(name: string, aim: number, ours: number, yardstick: number, unit: string): void {
+  const ratio = ours / yardstick;
+  const verdict = ratio <= aim ? 'reached' : 'not reached';
+  console.log(
+    `${name}: ${ours.toFixed(1)} ${unit} against ${yardstick.toFixed(1)} ${unit}, ratio ${ratio.toFixed(1)} (aim ${aim}: ${verdict})`,
+  );
+}
+
+const texas = packs.filter(({ jurisdiction }) => ['US', 'TX'].includes(jurisdiction));
+compare(
+  'One determination, federal and Texas, against the same comparisons and clocks hand-written without trace',
+  4,
+  500,
+  () => determine(facts, { packs: texas, geography, source: 'bench' }),
+  () => handWritten(facts, texas, 'America/Chicago'),
+);
+
+const everywhere = packs.map(({ jurisdiction }) => jurisdiction).filter((code) => code !== 'US');
+const allStates = { ...facts, place: { states: everywhere, timeZone: 'America/Chicago' } };
+compare(
+  `One determination, federal and all ${everywhere.length} other packs, against the same hand-written`,
+  4,
+  30,
+  () => determine(allStates, { packs, geography, source: 'bench' }),
+  () => handWritten(allStates, packs, 'America/Chicago'),
+);
+
+const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+const file = join(folder, 'facts.json');
+writeFileSync(file, JSON.stringify(facts));
+const command = join(import.meta.dirname, '..', '..', 'cli', 'determine.js');
+const start = (args: readonly string[]): number => {
+  const begun = performance.now();
+  const { status } = spawnSync(process.execPath, args, { stdio: 'ignore' });
+  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}`);
+  return performance.now() - begun;
+};
+const starts = Array.from({ length: 15 }, () => [start([command, file]), start(['-e', '0'])] as const);
+rmSync(folder, { recursive: true });
+report(
+  'Start-up of determine with one file, against node -e 0',
+  5,
+  median(starts.map(([one]) => one)),
+  median(starts.map(([, other]) => other)),
+  'ms',
+);
