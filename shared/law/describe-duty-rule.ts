@@ -6,7 +6,8 @@ import {
   REPORTER_WORDS,
   TEST_NAMES,
 } from './name-law-terms.js';
-import type { AmountReading, DutyRule, Limit, LimitTime, Trigger } from './rule-pack.js';
+import type { AmountReading, DutyRule, Limit, LimitTime, ReadingBasis, Trigger } from './rule-pack.js';
+import { isBetterBasis } from './weigh-basis.js';
 import { wrapText } from './wrap-text.js';
 
 /**
@@ -28,9 +29,19 @@ function describeTrigger(trigger: Trigger, number: number): string[] {
   return [
     ...wrapText(`  ${String(number).padStart(2)}. `, sentence(cited(nameTrigger(trigger), trigger.citation))),
     ...below(trigger.note),
-    ...(trigger.basis ? below(`Read ${BASIS_WORDS[trigger.basis]}.`) : []),
+    ...(trigger.basis ? below(standing(trigger.basis)) : []),
     ...describeAmounts(trigger.readings ?? []),
   ];
+}
+
+/**
+ * What a trigger is worth that rests on weaker text than its pack: an agency's page stands, the rest asks for a
+ * person's judgment. `superseded` also marks a text of uncertain reach, which the note explains.
+ */
+function standing(basis: ReadingBasis): string {
+  const read = basis === 'superseded' ? '' : `Read ${BASIS_WORDS[basis]}. `;
+  const weak = isBetterBasis('read-agency', basis);
+  return `${read}${weak ? 'By itself it leaves the answer open: ask the agency.' : ''}`.trim();
 }
 
 function describeAmounts(readings: readonly AmountReading[]): string[] {
@@ -92,7 +103,8 @@ function describeWho(duty: DutyRule): string[] {
 }
 
 function sourceWords({ source, asOf, basis }: Omit<AmountReading, 'amountUsd' | 'comparison'>): string {
-  return sentence(`${source}${asOf ? ` (as of: ${asOf})` : ''}, read ${BASIS_WORDS[basis]}`);
+  const worth = basis === 'superseded' ? ': shown, but it does not count' : '';
+  return sentence(`${source}${asOf ? ` (as of: ${asOf})` : ''}, read ${BASIS_WORDS[basis]}${worth}`);
 }
 
 /** `cited('A person dies', '33 CFR 173.55(a)(1)')` is `'A person dies (33 CFR 173.55(a)(1))'`. */

@@ -15,7 +15,7 @@ export const BASIS_WORDS: Record<ReadingBasis | PackBasis, string> = {
   'read-agency': "on the agency's own page",
   'read-secondary': 'in secondary sources only',
   memory: 'from memory, not checked against a text',
-  superseded: 'in a text that has since been replaced: shown, but it does not count',
+  superseded: 'in a text that has since been replaced',
   'not-read': 'not at all',
 };
 

@@ -65,6 +65,11 @@ describe('a jurisdiction in plain words', () => {
     { code: 'NY', words: "OWNER'S REPORT" },
     { code: 'GA', words: 'for 24 hours or more.' },
     { code: 'GA', words: 'incapacity of more than 24 hours.' },
+    {
+      code: 'AL',
+      words: 'its present text was not read. By itself it leaves the answer open: ask the agency.',
+    },
+    { code: 'GA', words: "Read on the agency's own page. 5. A person cannot" },
     { code: 'AL', words: 'read in a text that has since been replaced: shown, but it does not count.' },
     {
       code: 'GU',
