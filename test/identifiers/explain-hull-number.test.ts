@@ -11,8 +11,9 @@ const OUTSIDE = /^The month is outside model year/;
 
 describe('published examples', () => {
   it.each([
-    // 33 CFR 181.25. Decoded: a vehicle history site (first), an owners' forum (third), a boat maker's
-    // answers to owners (fourth) and a class association's forum (second); the rest are constructed.
+    // 33 CFR 181.25. Decoded by others: on a boat history site (the first), a class association's forum
+    // (second), an owners' forum (third), in a boat maker's answers to owners (fourth) and, from the month
+    // on, on a sailing forum (fifth and sixth). The last two are constructed.
     ['ABC12345A788', 'current', '1987-01', 1988, true],
     ['ABC12345L495', 'current', '1994-12', 1995, false],
     ['ABC12345A900', 'current', '1999-01', 2000, true],
@@ -21,7 +22,7 @@ describe('published examples', () => {
     ['ABC12345C585', 'current', '1985-03', 1985, false],
     ['ABC12345D404', 'current', '2004-04', 2004, false],
     ['ABC12345I394', 'current', '1993-09', 1994, false],
-    // The earlier formats, decoded on the vehicle history site, the owners' forum and a sailing forum.
+    // The earlier formats, decoded on the same history site, owners' forum and sailing forum.
     ['ABC123451275', 'straight-year', '1975-12', null, false],
     ['ABC123451272', 'straight-year', '1972-12', null, false],
     ['ABC12345M75A', 'model-year', '1974-08', 1975, false],
