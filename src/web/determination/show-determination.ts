@@ -1,8 +1,8 @@
 import type { CandidateState, Determination, Duty } from '../../../shared/determination/determination.js';
 import { element } from '../look/element.js';
-import { localTime, timeLeft } from '../look/tell-time.js';
-import { clockOf, showDuty } from './show-duty.js';
-import { nameOfJurisdiction, nameOfKind } from './words.js';
+import { localTime, timeLeft } from '../../../shared/time/tell-time.js';
+import { clockOf, nameJurisdiction, nameKind } from '../../../shared/determination/duty-words.js';
+import { showDuty } from './show-duty.js';
 
 /** The whole determination, the earliest clock on top. */
 export function showDetermination(determination: Determination, now: number): HTMLElement[] {
@@ -25,7 +25,7 @@ function isoIn(timeZone: string, now: number): string {
 }
 
 function nameOfState({ state, chosenBy, distanceToLineM }: CandidateState): string {
-  const name = nameOfJurisdiction(`us-${state.toLowerCase()}`);
+  const name = nameJurisdiction(`us-${state.toLowerCase()}`);
   const far = distanceToLineM === null ? '' : `, its line ${distanceInWords(distanceToLineM)} away`;
   const how = {
     stated: `${name} as stated`,
@@ -46,7 +46,7 @@ function showEarliest(duties: readonly Duty[], now: number): HTMLElement[] {
   const [first] = running.sort((a, b) => instant(a) - instant(b));
   if (first === undefined) return [];
   const due = clockOf(first) ?? '';
-  const duty = `${nameOfKind(first.kind)}, ${nameOfJurisdiction(first.jurisdiction)}`;
+  const duty = `${nameKind(first.kind)}, ${nameJurisdiction(first.jurisdiction)}`;
   return [
     element(
       'p',

@@ -1,25 +1,28 @@
 import type { Duty, Question, Reason } from '../../../shared/determination/determination.js';
+import {
+  BASIS_SENTENCES,
+  clockOf,
+  nameJurisdiction,
+  nameKind,
+  OUTCOME_WORDS,
+  TRUTH_WORDS,
+  whatToDo,
+} from '../../../shared/determination/duty-words.js';
+import { localTime, timeLeft } from '../../../shared/time/tell-time.js';
 import { element } from '../look/element.js';
 import { sign } from '../look/sign.js';
-import { localTime, timeLeft } from '../look/tell-time.js';
-import { BASES, nameOfJurisdiction, nameOfKind, OUTCOMES, TRUTHS } from './words.js';
 
 /** One duty: the outcome as sign and word, what to do, by when, who, what is unknown, and why. */
 export function showDuty(duty: Duty, now: number): HTMLElement {
-  const { word, fill } = OUTCOMES[duty.outcome];
   return element(
     'article',
     { class: `duty ${duty.outcome}` },
     element(
       'h3',
       {},
-      element('span', { class: 'outcome' }, sign(fill), word),
+      element('span', { class: 'outcome' }, sign(duty.outcome), OUTCOME_WORDS[duty.outcome]),
       ' ',
-      element(
-        'span',
-        { class: 'title' },
-        `${nameOfKind(duty.kind)}, ${nameOfJurisdiction(duty.jurisdiction)}`,
-      ),
+      element('span', { class: 'title' }, `${nameKind(duty.kind)}, ${nameJurisdiction(duty.jurisdiction)}`),
     ),
     showClock(duty, now),
     element('p', { class: 'to-do' }, whatToDo(duty)),
@@ -27,21 +30,6 @@ export function showDuty(duty: Duty, now: number): HTMLElement {
     showQuestions(duty.questions),
     showReasons(duty),
   );
-}
-
-/** The deadline that counts for a duty as it stands: its own, or the one that it would have. */
-export function clockOf(duty: Duty): string | null {
-  return duty.dueAt ?? duty.dueAtIfRequired;
-}
-
-function whatToDo({ outcome, authority, immediate, questions }: Duty): string {
-  const addressee = authority ?? 'the state’s boating law administrator';
-  if (outcome === 'not-required')
-    return 'Nothing to report on these facts. If the facts change, determine again.';
-  if (outcome === 'required')
-    return `Report to: ${addressee}.${immediate ? ' Do it now, without delay.' : ''}`;
-  const first = questions.length > 0 ? 'Answer what is asked below' : 'Ask the agency';
-  return `${first}; until then be ready to report to: ${addressee}.${immediate ? ' If it is required, it is due now.' : ''}`;
 }
 
 function showClock(duty: Duty, now: number): HTMLElement | null {
@@ -124,16 +112,15 @@ function showReasons({ reasons, citations, packBasis }: Duty): HTMLElement {
       `Why: ${reasons.length} ${reasons.length === 1 ? 'point' : 'points'} of the law looked at`,
     ),
     element('ul', { class: 'reasons' }, ...reasons.map(showReason)),
-    element('p', { class: 'aside' }, `${BASES[packBasis]} ${citations.join('; ')}`),
+    element('p', { class: 'aside' }, `${BASIS_SENTENCES[packBasis]} ${citations.join('; ')}`),
   );
 }
 
 function showReason({ value, text, citation }: Reason): HTMLElement {
-  const { word, fill } = TRUTHS[value];
   return element(
     'li',
     {},
-    element('span', { class: 'value' }, sign(fill), word),
+    element('span', { class: 'value' }, sign(value), TRUTH_WORDS[value]),
     element('span', {}, text, ' ', citation === undefined ? null : element('cite', {}, citation)),
   );
 }

@@ -1,23 +1,27 @@
-/** How full the square is: yes or required, not known yet, no or not required. */
-export type Fill = 'full' | 'half' | 'empty';
+import type { Outcome } from '../../../shared/determination/determination.js';
+import type { Truth } from '../../../shared/kernel/truth.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
-const INSIDE: Readonly<Record<Fill, string | null>> = {
-  full: 'M2 2h12v12H2z',
-  half: 'M2 2h12L2 14z',
-  empty: null,
+/** Full: yes or required. Half: not known yet. Empty: no or not required. */
+const INSIDE: Readonly<Record<Outcome | Truth, string | null>> = {
+  required: 'M2 2h12v12H2z',
+  true: 'M2 2h12v12H2z',
+  undetermined: 'M2 2h12L2 14z',
+  unknown: 'M2 2h12L2 14z',
+  'not-required': null,
+  false: null,
 };
 
 /**
  * The square that stands beside a word, one sign for a duty and for a trigger. It is drawn, not coloured in, so
  * that it survives printing and needs no colour; the word beside it carries the meaning for a screen reader.
  */
-export function sign(fill: Fill): SVGElement {
+export function sign(of: Outcome | Truth): SVGElement {
   const svg = document.createElementNS(SVG, 'svg');
   svg.setAttribute('viewBox', '0 0 16 16');
   svg.setAttribute('class', 'sign');
   svg.setAttribute('aria-hidden', 'true');
-  const inside = INSIDE[fill];
+  const inside = INSIDE[of];
   if (inside !== null) svg.append(path(inside, 'sign-inside'));
   svg.append(path('M2 2h12v12H2z', 'sign-edge'));
   return svg;
