@@ -5,7 +5,7 @@ export default defineConfig({
     include: ['test/**/*.test.ts'],
     globalSetup: ['./test/support/database-templates.ts'],
     reporters: ['default', './test/support/closing-line-reporter.ts'],
-    testTimeout: 20_000,
-    hookTimeout: 60_000,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
   },
 });
