@@ -100,7 +100,7 @@ function explainDate(number: string, { format, built, modelYear }: HullDate): st
 function remarkOnDate({ format, built, modelYear }: HullDate): string[] {
   const month = built.year * 12 + built.month;
   const remarks: string[] = [];
-  // A model year begins on 1 June of the year before and ends on 31 July of its own.
+  // A model year begins on 1 June of the year before and ends on 31 July of its own: 33 CFR 175.3.
   if (format === 'current' && modelYear !== null) {
     if (month < (modelYear - 1) * 12 + 6 || month > modelYear * 12 + 7) {
       const window = `June ${modelYear - 1} to July ${modelYear}`;

@@ -1,7 +1,6 @@
 /**
- * USPS codes of the fifty states, the District of Columbia and the five territories that are a "State" for
- * boating (46 U.S.C. 2101: Puerto Rico, Virgin Islands, American Samoa, Guam, Northern Marianas), each with
- * the name under which the Census Bureau's boundary files carry it.
+ * USPS codes of the fifty states, the District of Columbia and the five territories, all of which are a
+ * "State" for boating (33 CFR 173.3), each with the name that the Census Bureau's boundary files give it.
  */
 export const STATE_NAMES: Readonly<Record<string, string>> = {
   AL: 'Alabama',

@@ -1,6 +1,6 @@
 /**
  * The IANA zones in use in each state, the one of most of it first. Where the zones meet is law: 49 CFR
- * 71.4 to 71.14; that Arizona keeps standard time while the Navajo Nation does not is 15 U.S.C. 260a. A
+ * 71.3 to 71.14; that Arizona keeps standard time while the Navajo Nation does not is 15 U.S.C. 260a. A
  * state with any exception has more than one entry, so that nobody takes its zone for settled.
  */
 const EASTERN = ['America/New_York'];

@@ -6,7 +6,7 @@ import { loadGeography } from '../../src/server/place/place.api.js';
 
 describe('zone of a position', () => {
   const geography = loadGeography();
-  // Zones by 49 CFR 71.4 to 71.14; places and coordinates from memory.
+  // Zones by 49 CFR 71.3 to 71.14; places and coordinates from memory.
   it.each([
     ['Lake Texoma', 33.818, -96.571, 'America/Chicago'],
     ['Lake Havasu, Arizona side', 34.48, -114.35, 'America/Phoenix'],
