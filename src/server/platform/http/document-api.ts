@@ -27,6 +27,9 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
         'confirm with the state agency and counsel.',
     )
     .setVersion(parts.version)
+    .addTag('determination')
+    .addTag('law')
+    .addTag('service')
     .build();
   const document = SwaggerModule.createDocument(app, config);
   document.components = {
@@ -41,6 +44,8 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
   SwaggerModule.setup(DOCUMENTATION_PATH, app, document, {
     jsonDocumentUrl: '/api/openapi.json',
     raw: ['json'],
+    customSiteTitle: 'The API of the watercraft incident desk',
+    customCss: '.swagger-ui .topbar { display: none }',
   });
 }
 
