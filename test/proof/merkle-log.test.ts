@@ -64,7 +64,7 @@ describe('the root of a log (RFC 6962 section 2.1)', () => {
   });
 
   it.each([-1, 9, 1.5, Number.NaN])('has no head of size %d with 8 leaves', (size) => {
-    expect(() => headAt(buildTree(LEAVES), size)).toThrow(RangeError);
+    expect(() => headAt(buildTree(LEAVES), size)).toThrow(/no head of size/);
   });
 
   it('knows how many leaves it holds', () => {
@@ -122,7 +122,7 @@ describe('the frontier of a growing log (RFC 9162 section 2.1.2)', () => {
     ['a negative size', { size: -1, nodes: [] }],
     ['a size beyond counting', { size: Number.POSITIVE_INFINITY, nodes: [] }],
   ])('is refused with %s', (_name, frontier) => {
-    expect(() => appendLeaf(frontier, EMPTY_ROOT)).toThrow(RangeError);
-    expect(() => frontierHead(frontier)).toThrow(RangeError);
+    expect(() => appendLeaf(frontier, EMPTY_ROOT)).toThrow(/no frontier/);
+    expect(() => frontierHead(frontier)).toThrow(/no frontier/);
   });
 });

@@ -155,6 +155,7 @@ describe('a consistency proof (RFC 6962 section 2.1.2, RFC 9162 section 2.1.4)',
 
   it.each<[name: string, earlier: { size: number; root: string }, later: { size: number; root: string }]>([
     ['a log that shrank', headOf(8), headOf(4)],
+    ['a log that shrank under one root', { size: 8, root: ROOTS[8] }, { size: 5, root: ROOTS[8] }],
     ['two roots of one size', headOf(8), { size: 8, root: ROOTS[7] }],
     ['a wrong empty root', { size: 0, root: ROOTS[1] }, headOf(8)],
     ['a negative size', { size: -1, root: EMPTY_ROOT }, headOf(8)],

@@ -92,7 +92,7 @@ describe('a fault of the log is named', () => {
     ],
     [
       'a leaf hash that is none',
-      withEntry(7, (entry) => ({ ...entry, leafHash: '' })),
+      withEntry(7, (entry) => ({ ...entry, leafHash: 'not a hash' })),
       [
         { code: 'leaf-changed', sequence: 7 },
         { code: 'head-mismatch', size: 12, remembered: HEAD.root, found: expect.any(String) as string },
@@ -229,6 +229,18 @@ describe('no rewriting of what a head covers goes unnoticed', () => {
 describe('one amendment by itself', () => {
   it('has no fault as it was written', () => {
     expect(verifyAmendment(sampleEntry(4))).toEqual([]);
+  });
+
+  it('is not judged when it cannot be read at all', () => {
+    const { amendment, leafHash, shown } = sampleEntry(4);
+    const header = Object.defineProperty({ ...amendment.header }, 'section', {
+      get: () => {
+        throw new Error('unreadable');
+      },
+    });
+    expect(() => verifyAmendment({ amendment: { ...amendment, header }, leafHash, shown })).toThrow(
+      'unreadable',
+    );
   });
 
   it('has a fault for a reason shown where none was given', () => {
