@@ -1,6 +1,6 @@
 import type { FieldError } from '../kernel/field-error.js';
+import { isStateCode } from '../place/state-codes.js';
 import { checkDutyRule } from './check-duty-rule.js';
-import { JURISDICTION_CODES } from './jurisdiction-codes.js';
 import type { RulePack } from './rule-pack.js';
 
 /**
@@ -24,7 +24,7 @@ function checkJurisdiction(pack: RulePack, fileName: string): FieldError[] {
   const code = pack.jurisdiction;
   const itsFile = `${code.toLowerCase()}.json`;
   const errors: FieldError[] = [];
-  if (!JURISDICTION_CODES.has(code)) {
+  if (code !== 'US' && !isStateCode(code)) {
     errors.push({ pointer: '/jurisdiction', detail: `'${code}' is neither a USPS code nor US` });
   }
   if (itsFile !== fileName) {

@@ -1,10 +1,10 @@
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { isPackFile, schemaFile } from './law-folder.js';
+import { compiledFile, isPackFile, lawFolder, schemaFile } from './law-folder.js';
 import type { CompiledPacks } from './rule-pack-source.js';
 
-/** Checks every pack in `directory` and writes them as one document. */
-export async function compilePacks(directory: string, outFile: string): Promise<void> {
+/** For the build: checks every pack of a folder and writes them as one document. */
+export async function compileRulePacks(outFile = compiledFile(), directory = lawFolder()): Promise<void> {
   const { readPackFolder } = await import('./rule-pack-source.js');
   mkdirSync(dirname(outFile), { recursive: true });
   writeFileSync(outFile, JSON.stringify(readPackFolder(directory)));
@@ -15,14 +15,17 @@ export async function compilePacks(directory: string, outFile: string): Promise<
  * sources, checked again: a changed pack is never silently left unread. Only the second case costs the loading
  * of the schema validator.
  */
-export async function loadPacks(directory: string, compiled: string): Promise<CompiledPacks> {
-  if (isCurrent(directory, compiled)) return JSON.parse(readFileSync(compiled, 'utf8')) as CompiledPacks;
+export async function loadCompiledPacks(
+  compiled = compiledFile(),
+  directory = lawFolder(),
+): Promise<CompiledPacks> {
+  if (isCurrent(compiled, directory)) return JSON.parse(readFileSync(compiled, 'utf8')) as CompiledPacks;
   const { readPackFolder } = await import('./rule-pack-source.js');
   return readPackFolder(directory);
 }
 
 /** The folder's own time changes when a pack is added, renamed or removed. */
-function isCurrent(directory: string, compiled: string): boolean {
+function isCurrent(compiled: string, directory: string): boolean {
   const written = statSync(compiled, { throwIfNoEntry: false })?.mtimeMs;
   if (written === undefined) return false;
   const packs = readdirSync(directory).filter(isPackFile);
