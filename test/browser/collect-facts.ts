@@ -1,11 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readLawCases } from '../determination/law-cases.js';
 import { quietGrounding } from '../determination/situation.js';
 import type { NamedFacts } from './determine-entry.js';
 
 const ROOT = join(import.meta.dirname, '..', '..');
-const FOLDERS = ['fixtures', join('test', 'determination', 'cases')];
+const FOLDERS = ['fixtures', join('test', 'determination', 'cases')].filter((folder) =>
+  existsSync(join(ROOT, folder)),
+);
 
 /** Every document of facts in the project, good and bad, with the cases beside the packs and some places. */
 export function collectFacts(): NamedFacts[] {
