@@ -1,6 +1,7 @@
 import { Body, Controller, HttpCode, Post } from '@nestjs/common';
 import { ApiBody, ApiOkResponse, ApiOperation, ApiResponse, ApiTags } from '@nestjs/swagger';
 import type { Determination } from '../../../shared/determination/determination.js';
+import { MayUse } from '../platform/http/may-use.js';
 import { DeterminationService } from './determination.service.js';
 
 const PROBLEM = { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } };
@@ -11,6 +12,7 @@ export class DeterminationController {
   constructor(private readonly service: DeterminationService) {}
 
   @Post()
+  @MayUse('anyone')
   @HttpCode(200)
   @ApiOperation({
     operationId: 'determine',

@@ -1,5 +1,6 @@
 import { Controller, Get } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { MayUse } from '../platform/http/may-use.js';
 
 /** That the service answers, and with which law. */
 export class Health {
@@ -29,6 +30,7 @@ export class HealthController {
   constructor(private readonly health: Health) {}
 
   @Get()
+  @MayUse('anyone')
   @ApiOperation({ operationId: 'health', summary: 'Whether the service answers, and with which law' })
   @ApiOkResponse({
     description: 'The service answers.',

@@ -1,6 +1,7 @@
 import { Controller, Get, Headers, Param, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiResponse, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
+import { MayUse } from '../platform/http/may-use.js';
 import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
 import { sendSheet } from '../platform/http/send-sheet.js';
 import { LawShelf } from './law-shelf.js';
@@ -11,6 +12,7 @@ export class LawController {
   constructor(private readonly shelf: LawShelf) {}
 
   @Get()
+  @MayUse('anyone')
   @ApiOperation({ operationId: 'listLaw', summary: 'The rule packs in force, the federal one first' })
   @ApiOkResponse({ description: 'One entry a jurisdiction, with when and how well its law was read.' })
   @ApiResponse({ status: 304, description: 'Unchanged since the entity tag sent as If-None-Match.' })
@@ -19,6 +21,7 @@ export class LawController {
   }
 
   @Get(':code')
+  @MayUse('anyone')
   @ApiOperation({
     operationId: 'readLaw',
     summary: 'One jurisdiction: its triggers, limits, sources and doubts',

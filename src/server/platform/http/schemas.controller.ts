@@ -1,5 +1,6 @@
 import { Controller, Get, Param } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
+import { MayUse } from './may-use.js';
 import { ProblemException, problemOfStatus } from './problem.js';
 import type { JsonDocument, Published } from './read-published.js';
 
@@ -22,6 +23,7 @@ export class SchemasController {
   constructor(private readonly schemas: Schemas) {}
 
   @Get(':name')
+  @MayUse('anyone')
   @ApiOperation({ operationId: 'readSchema', summary: 'A published JSON Schema' })
   @ApiParam({ name: 'name', example: 'incident-facts.schema.json' })
   @ApiOkResponse({ description: 'JSON Schema 2020-12.' })

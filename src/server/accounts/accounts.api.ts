@@ -1,0 +1,1 @@
+export { type Actor, CurrentActor, CurrentPerson, type DeviceActor, type PersonActor } from './actor.js';
