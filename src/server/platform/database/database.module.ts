@@ -1,4 +1,7 @@
 import { type DynamicModule, Logger, Module, type OnApplicationShutdown } from '@nestjs/common';
+import { Clock } from '../clock.js';
+import { CreateOnce } from './create-once.js';
+import { CreateOnceRow } from './create-once.row.js';
 import type { MappedClass } from './data-source.js';
 import type { DatabaseTarget } from './database-target.js';
 import { migrateDatabase } from './migrate-database.js';
@@ -21,6 +24,9 @@ class DatabaseKeeper implements OnApplicationShutdown {
   }
 }
 
+/** The rows that belong to no module. */
+export const PLATFORM_ROWS: readonly MappedClass[] = [CreateOnceRow];
+
 const DATABASE = Symbol('the open database');
 
 /**
@@ -41,7 +47,7 @@ export class DatabaseModule {
           provide: DATABASE,
           useFactory: async () => {
             await migrateDatabase(target, migrations);
-            return openDatabase(target, rows, { report });
+            return openDatabase(target, [...PLATFORM_ROWS, ...rows], { report });
           },
         },
         {
@@ -49,13 +55,19 @@ export class DatabaseModule {
           inject: [DATABASE],
           useFactory: (database: OpenDatabase) => database.unitOfWork,
         },
+        Clock,
+        {
+          provide: CreateOnce,
+          inject: [UnitOfWork, Clock],
+          useFactory: (unitOfWork: UnitOfWork, clock: Clock) => new CreateOnce(unitOfWork, clock),
+        },
         {
           provide: DatabaseKeeper,
           inject: [DATABASE],
           useFactory: (database: OpenDatabase) => new DatabaseKeeper(database),
         },
       ],
-      exports: [UnitOfWork],
+      exports: [UnitOfWork, CreateOnce, Clock],
     };
   }
 }

@@ -1,7 +1,10 @@
 import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Logger } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { PROBLEM_MEDIA_TYPE, ProblemException, type ProblemDocument, problemOfStatus } from './problem.js';
+import { problemOfDatabase } from './problem-of-database.js';
 import type { RouteTable } from './route-table.js';
+
+const RETRY_AFTER_S = '2';
 
 /** The one place where what went wrong becomes an answer. No answer shows the inside of the service. */
 @Catch()
@@ -23,6 +26,9 @@ export class ProblemFilter implements ExceptionFilter {
     if (error instanceof HttpException && error.getStatus() < 500) {
       return problemOfStatus(error.getStatus(), error.message);
     }
+    const ofDatabase = problemOfDatabase(error);
+    if (ofDatabase?.status === 503) void reply.header('retry-after', RETRY_AFTER_S);
+    if (ofDatabase !== undefined) return ofDatabase;
     this.log.error(
       `${request.id} ${request.method} ${request.routeOptions.url ?? '(no route)'}`,
       stackOf(error),

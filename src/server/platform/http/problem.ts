@@ -12,6 +12,9 @@ export interface ProblemDocument {
   readonly source?: string;
   /** For a fault of ours: the number under which it stands in the log. */
   readonly instance?: string;
+  /** For a change made on another version: what stands there now, and what was sent. */
+  readonly current?: unknown;
+  readonly yours?: unknown;
 }
 
 /** Thrown by whoever knows what is wrong; the filter sends it as it is. */
@@ -27,11 +30,18 @@ const KINDS: Readonly<Record<number, { type: string; title: string }>> = {
   404: { type: '/problems/not-found', title: 'There is nothing at this address' },
   405: { type: '/problems/method-not-allowed', title: 'This address does not take that method' },
   408: { type: '/problems/too-slow', title: 'The request took too long to arrive' },
+  409: { type: '/problems/conflict', title: 'That does not go together with what is there' },
+  412: {
+    type: '/problems/changed-meanwhile',
+    title: 'Somebody changed it meanwhile: both versions are here',
+  },
   413: { type: '/problems/too-large', title: 'The body is larger than the service takes' },
   414: { type: '/problems/address-too-long', title: 'The address is longer than the service takes' },
   415: { type: '/problems/unsupported-media-type', title: 'The body must be sent as application/json' },
+  422: { type: '/problems/invalid-input', title: 'The input cannot be used as it stands' },
+  428: { type: '/problems/version-not-named', title: 'A change has to name the version that it changes' },
   500: { type: '/problems/internal-error', title: 'The service failed: nothing was determined' },
-  503: { type: '/problems/unavailable', title: 'The service is stopping' },
+  503: { type: '/problems/unavailable', title: 'The service cannot do that now: try again' },
 };
 
 /**
