@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -161,6 +161,11 @@ describe('the floors, each with a fault planted', () => {
 });
 
 describe('the house as it stands', () => {
+  it.each(['forms', 'fixtures'])('has data and no code in %s', async (folder) => {
+    const files = await readdir(join(ROOT, folder), { recursive: true });
+    expect(files.filter((file) => /\.[cm]?[jt]sx?$/.test(file))).toEqual([]);
+  });
+
   it('breaks no floor', async () => {
     expect(await cruise(ROOT, FOLDERS)).toEqual([]);
   });
