@@ -17,6 +17,8 @@ export class ProblemFilter implements ExceptionFilter {
     const request = host.switchToHttp().getRequest<FastifyRequest>();
     const reply = host.switchToHttp().getResponse<FastifyReply>();
     const problem = this.problemOf(error, request, reply);
+    if (problem.retryAfterSeconds !== undefined)
+      void reply.header('retry-after', String(problem.retryAfterSeconds));
     void reply.status(problem.status).type(PROBLEM_MEDIA_TYPE).send(problem);
   }
 

@@ -15,6 +15,8 @@ export interface ProblemDocument {
   /** For a change made on another version: what stands there now, and what was sent. */
   readonly current?: unknown;
   readonly yours?: unknown;
+  /** For too many tries: when the next one may do. Also sent as Retry-After. */
+  readonly retryAfterSeconds?: number;
 }
 
 /** Thrown by whoever knows what is wrong; the filter sends it as it is. */
@@ -27,6 +29,8 @@ export class ProblemException extends Error {
 /** What each status of the service itself means; other statuses are faults of ours. */
 const KINDS: Readonly<Record<number, { type: string; title: string }>> = {
   400: { type: '/problems/unreadable-input', title: 'The input cannot be read as JSON' },
+  401: { type: '/problems/sign-in-needed', title: 'Sign in first' },
+  403: { type: '/problems/not-allowed', title: 'That is not yours to do' },
   404: { type: '/problems/not-found', title: 'There is nothing at this address' },
   405: { type: '/problems/method-not-allowed', title: 'This address does not take that method' },
   408: { type: '/problems/too-slow', title: 'The request took too long to arrive' },
@@ -40,6 +44,7 @@ const KINDS: Readonly<Record<number, { type: string; title: string }>> = {
   415: { type: '/problems/unsupported-media-type', title: 'The body must be sent as application/json' },
   422: { type: '/problems/invalid-input', title: 'The input cannot be used as it stands' },
   428: { type: '/problems/version-not-named', title: 'A change has to name the version that it changes' },
+  429: { type: '/problems/too-many-tries', title: 'Too many tries' },
   500: { type: '/problems/internal-error', title: 'The service failed: nothing was determined' },
   503: { type: '/problems/unavailable', title: 'The service cannot do that now: try again' },
 };
