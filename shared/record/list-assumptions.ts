@@ -1,0 +1,33 @@
+import type { FieldError } from '../kernel/field-error.js';
+import type { IncidentRecord } from './incident-record.js';
+import { recordToFacts } from './record-to-facts.js';
+import { whenItHappened } from './when-it-happened.js';
+
+/**
+ * Where the facts of a record say more than the record does, each at its pointer into the facts, with what to add to
+ * the record. A determination is shown together with these.
+ * @example listAssumptions(recordOfABareCall)[0]?.pointer // '/occurredAt'
+ */
+export function listAssumptions(record: IncidentRecord): FieldError[] {
+  const { from } = whenItHappened(record);
+  const facts = recordToFacts(record);
+  const { craft, people } = record.sections;
+  return [
+    ...(from === 'occurred' ? [] : [{ pointer: '/occurredAt', detail: WHEN[from] }]),
+    ...(craft?.craft ?? []).flatMap(({ use }, index) =>
+      use === undefined ? [{ pointer: `/vessels/${index}/use`, detail: USE }] : [],
+    ),
+    ...(people?.people ?? []).flatMap(({ diedAt }, index) =>
+      diedAt !== undefined && facts.people[index]?.diedAt === undefined
+        ? [{ pointer: `/people/${index}/diedAt`, detail: DIED }]
+        : [],
+    ),
+  ];
+}
+
+const WHEN = {
+  departure: 'Nobody has said when it happened: clocks run from when the craft left.',
+  call: 'Nobody has said when it happened: clocks run from the call. If it was earlier, they end earlier.',
+};
+const USE = 'Nobody has said what the craft was used for: it is taken for one that the federal rule covers.';
+const DIED = 'The hour of death does not fit what else is recorded: it is taken for unknown.';

@@ -1,0 +1,83 @@
+import { valueOf } from '../call/known.js';
+import type { Craft } from './craft-section.js';
+import { damageToFacts } from './damage-to-facts.js';
+import { definedMembers } from './defined-members.js';
+import type { IncidentFacts, Place, Vessel } from './incident-facts.js';
+import type { IncidentRecord } from './incident-record.js';
+import { personToFacts } from './people-to-facts.js';
+import type { TimeAndPlace } from './time-and-place.js';
+import { whenItHappened } from './when-it-happened.js';
+
+/**
+ * The record as the determination reads it. What nobody has said stays unknown; where the facts must name something
+ * that the record does not (the moment, the use of a craft), the reading under which more is due is taken, and
+ * `listAssumptions` says so. The sections have passed their reader; the result passes that of the facts.
+ * @example
+ * recordToFacts({ incident, sections: { call: { said: 'help, PWC 7' } } })
+ * // { schemaVersion: 1, occurredAt: incident.openedAt, …, people: [], peopleAssessment: 'not-yet', damage: [], … }
+ */
+export function recordToFacts(record: IncidentRecord): IncidentFacts {
+  const { incident, sections } = record;
+  const { account, authorities, people, damage, craft: { craft = [] } = {} } = sections;
+  const { 'time-and-place': where = {}, 'emergency-response': response } = sections;
+  const { occurredAt, occurredUntil, learnedAt } = whenItHappened(record);
+  const craftIds = new Set(craft.map(({ id }) => id));
+  return definedMembers<IncidentFacts>({
+    schemaVersion: 1,
+    occurredAt,
+    occurredUntil,
+    learnedAt,
+    place: placeOf(where, incident.timeZone),
+    federalWaters: valueOf(where.federalWaters),
+    involvesVesselOrEquipment: valueOf(account?.involvesVesselOrEquipment),
+    casualtyTypes: valueOf(account?.casualtyTypes) ?? [],
+    everyoneAccountedFor: valueOf(people?.everyoneAccountedFor),
+    operatorAbleToReport: valueOf(people?.operatorAbleToReport),
+    oilSheen: valueOf(account?.oilSheen),
+    vessels: craft.map(vesselOf),
+    peopleAssessment: valueOf(people?.assessment) ?? 'not-yet',
+    people: (people?.people ?? []).map((person) => personToFacts(person, craftIds, occurredAt)),
+    damageAssessment: valueOf(damage?.assessment) ?? 'not-yet',
+    damage: (damage?.lines ?? []).map((line) => damageToFacts(line, craftIds)),
+    officerAtScene: valueOf(authorities?.officerAtScene),
+    officerFiledReport: valueOf(authorities?.officerFiledReport),
+    emergencyServicesCalled:
+      valueOf(response?.emergencyServicesCalled) ?? valueOf(sections.call?.emergencyServicesTold),
+  });
+}
+
+function placeOf(where: TimeAndPlace, businessZone: string): Place {
+  const position = valueOf(where.position);
+  const states = valueOf(where.states);
+  const derivable = position !== undefined || (states !== undefined && states.length > 0);
+  return definedMembers<Place>({
+    latitude: position?.latitude,
+    longitude: position?.longitude,
+    accuracyM: position?.accuracyM,
+    states,
+    // Position and state tell the zone by themselves; without either, the clocks of the business are the nearest.
+    timeZone: valueOf(where.timeZone) ?? (derivable ? undefined : businessZone),
+    description: valueOf(where.description),
+  });
+}
+
+function vesselOf(craft: Craft): Vessel {
+  return definedMembers<Vessel>({
+    id: craft.id,
+    use: valueOf(craft.use) ?? cautiousUse(craft),
+    ours: craft.ours,
+    numbered: valueOf(craft.numbered),
+    inspected: valueOf(craft.inspected),
+    completeLoss: valueOf(craft.completeLoss),
+    aboard: valueOf(craft.aboard),
+    stateOfNumber: valueOf(craft.stateOfNumber),
+    motorized: valueOf(craft.motorized),
+    documented: valueOf(craft.documented),
+    passengersForHire: valueOf(craft.passengersForHire),
+  });
+}
+
+/** Both are covered by 33 CFR 173.51: leaving the craft out would let the others decide that no report is due. */
+export function cautiousUse({ ours }: Craft): Vessel['use'] {
+  return ours === true ? 'rental' : 'recreational';
+}
