@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { projectRoot } from './project-root.js';
+import { projectRoot } from '../platform/project-root.js';
 
 /** Where the rule packs lie: data that people edit. */
 export function lawFolder(): string {

@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import { buildGeography, type LookUpZone } from '../../../shared/place/build-geography.js';
 import type { Geography } from '../../../shared/place/geography.js';
 import { unpackStateLines } from '../../../shared/place/pack-state-lines.js';
@@ -10,6 +9,7 @@ import {
   type StatesTopology,
 } from '../../../shared/place/state-lines-from-topology.js';
 import type { StateLines } from '../../../shared/place/state-lines.js';
+import { projectRoot } from '../platform/project-root.js';
 
 /**
  * Geography for server and command line. Nothing is read until the first question, which most commands
@@ -44,16 +44,4 @@ function readStateLines(): StateLines {
     return unpackStateLines(readFileSync(built));
   }
   return stateLinesFromTopology(requireHere('us-atlas/states-10m.json') as StatesTopology);
-}
-
-/** The same from the sources, from `dist/src/server/place` and from a bundle in `dist/cli`. */
-function projectRoot(): string {
-  let folder = dirname(fileURLToPath(import.meta.url));
-  while (!existsSync(join(folder, 'package.json'))) {
-    const parent = dirname(folder);
-    if (parent === folder)
-      throw new Error('No package.json above the program: it must run inside the project.');
-    folder = parent;
-  }
-  return folder;
 }
