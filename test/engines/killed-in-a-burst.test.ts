@@ -27,18 +27,24 @@ async function killAfter(enough: number, target: unknown): Promise<string[]> {
 }
 
 describeEngines('a service killed in a burst of writes', NOTES, (desk) => {
-  it('has lost nothing that it acknowledged, and left nothing by halves', async () => {
-    await desk.unitOfWork.run(async () => void (await desk.unitOfWork.manager.insert(ShelfRow, { id: 's' })));
-    const acknowledged = await killAfter(ENOUGH, desk.target);
-    expect(acknowledged.length).toBeGreaterThanOrEqual(ENOUGH);
+  it(
+    'has lost nothing that it acknowledged, and left nothing by halves',
+    async () => {
+      await desk.unitOfWork.run(
+        async () => void (await desk.unitOfWork.manager.insert(ShelfRow, { id: 's' })),
+      );
+      const acknowledged = await killAfter(ENOUGH, desk.target);
+      expect(acknowledged.length).toBeGreaterThanOrEqual(ENOUGH);
 
-    const kept = await desk.unitOfWork.manager.find(NoteRow, { select: { id: true } });
-    const namesOf = (half: string): string[] =>
-      kept.flatMap(({ id }) => (id.startsWith(half) ? [id.slice(half.length)] : [])).sort();
-    expect(namesOf('first ')).toEqual(namesOf('second '));
-    expect(namesOf('first ')).toEqual(expect.arrayContaining(acknowledged));
-    if (desk.engine === 'sqlite') {
-      expect(await desk.plainSql('PRAGMA integrity_check')).toEqual([{ integrity_check: 'ok' }]);
-    }
-  }, PATIENCE_MS);
+      const kept = await desk.unitOfWork.manager.find(NoteRow, { select: { id: true } });
+      const namesOf = (half: string): string[] =>
+        kept.flatMap(({ id }) => (id.startsWith(half) ? [id.slice(half.length)] : [])).sort();
+      expect(namesOf('first ')).toEqual(namesOf('second '));
+      expect(namesOf('first ')).toEqual(expect.arrayContaining(acknowledged));
+      if (desk.engine === 'sqlite') {
+        expect(await desk.plainSql('PRAGMA integrity_check')).toEqual([{ integrity_check: 'ok' }]);
+      }
+    },
+    PATIENCE_MS,
+  );
 });
