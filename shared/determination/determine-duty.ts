@@ -5,7 +5,7 @@ import { evaluateTrigger, isRemark, type TriggerContext } from '../law/evaluate-
 import type { Deadline, TriggerFinding } from '../law/finding.js';
 import type { DutyRule, RulePack, Trigger } from '../law/rule-pack.js';
 import { isOutside } from './apply-scope.js';
-import type { Duty, Outcome, Reason } from './determination.js';
+import type { Duty, Outcome, Reason, Reporter } from './determination.js';
 import { nameReporters } from './name-reporters.js';
 import { rankOpenQuestions, rankSoonerQuestions } from './rank-questions.js';
 import type { ScopePart } from './scope-part.js';
@@ -58,7 +58,7 @@ export function determineDuty(input: DutyInput): Duty {
     dueBasis: shown?.basis ?? null,
     authority: rule.to,
     reporters,
-    citations: citationsOf(pack, scope, triggers, shown, outcome),
+    citations: citationsOf(input, triggers, shown, outcome, reporters),
     packBasis: pack.basis,
   };
 }
@@ -124,19 +124,21 @@ function remarkReason({ test, note }: Trigger): Reason {
 
 /** Exact places: the triggers that are not ruled out (all of them when none is left), the limit shown, the owner's duty. */
 function citationsOf(
-  pack: RulePack,
-  scope: readonly ScopePart[],
+  { pack, rule, scope }: DutyInput,
   triggers: readonly TriggerFinding[],
   shown: Deadline | null,
   outcome: Outcome,
+  reporters: readonly Reporter[],
 ): string[] {
   const live = triggers.filter(({ value }) => outcome === 'not-required' || value !== 'false');
   const exact = live.flatMap(({ citation }) => citation ?? []);
   const limit = shown?.citation ?? null;
+  const others = reporters.some(({ who }) => who !== 'operator') ? rule.whoCitation : undefined;
   return [
     ...new Set([
       ...exact,
       ...(limit === null ? [] : [limit]),
+      ...(others === undefined || outcome === 'not-required' ? [] : [others]),
       ...(outcome === 'not-required' ? scope.flatMap(({ citation }) => citation ?? []) : []),
       ...(exact.length > 0 ? [] : citePack(pack)),
     ]),

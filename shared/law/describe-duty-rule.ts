@@ -99,7 +99,10 @@ function nameCase(test: Limit['tests'][number], limit: Limit): string {
 
 function describeWho(duty: DutyRule): string[] {
   const who = duty.who.map((rule) => REPORTER_WORDS[rule]).join('; ');
-  return [...wrapText('  Who: ', sentence(who || 'the text read does not say')), ...below(duty.whoNote, 7)];
+  return [
+    ...wrapText('  Who: ', sentence(cited(who || 'the text read does not say', duty.whoCitation))),
+    ...below(duty.whoNote, 7),
+  ];
 }
 
 function sourceWords({ source, asOf, basis }: Omit<AmountReading, 'amountUsd' | 'comparison'>): string {

@@ -46,6 +46,8 @@ export interface DutyRule {
   to: string;
   who: ReporterRule[];
   whoNote: string;
+  /** Where the text names somebody beside the operator, when that place is known exactly. */
+  whoCitation?: string;
 }
 
 export interface NoticeRule extends DutyRule {
