@@ -1,9 +1,11 @@
 import { CreateOnce1795604400000 } from './1795604400000-create-once.js';
 import { CreateAccounts1795608000000 } from './1795608000000-accounts.js';
+import { CreateFleet1795611600000 } from './1795611600000-fleet.js';
 import type { Migration } from './kit/migration.js';
 
 /** Every step of the schema, oldest first, for both engines. A step that has been released is never changed. */
 export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreateOnce1795604400000,
   CreateAccounts1795608000000,
+  CreateFleet1795611600000,
 ];
