@@ -1,6 +1,7 @@
 import type { FieldError } from '../kernel/field-error.js';
 import { DayFact, IdOf, LineFact } from './accounts-facts.js';
 import { MayBeAbsent, MayBeNull, OneOf } from './declare-fact.js';
+import { PageQueryDto } from './page-query.dto.js';
 
 /** What somebody does on a day. The shift lead decides on the spot, and may release a craft with little damage. */
 export const DUTIES = [
@@ -45,7 +46,7 @@ export class RosterEntryChangeDto {
   to?: string;
 }
 
-/** Who was on, on each day from one to another; at most a year of days. */
+/** Who is on, on each day from one to another. */
 export class RosterQueryDto {
   @DayFact()
   from: string;
@@ -55,6 +56,12 @@ export class RosterQueryDto {
 }
 
 export class DayQueryDto {
+  @DayFact()
+  day: string;
+}
+
+/** Certificates as they stand on a day. */
+export class CertificatesQueryDto extends PageQueryDto {
   @DayFact()
   day: string;
 }

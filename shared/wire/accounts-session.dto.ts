@@ -1,6 +1,7 @@
-import { LONGEST_PASSWORD, pinFault } from './accounts-secrets.js';
+import { LONGEST_PASSWORD, newPasswordFault, pinFault, SHORTEST_PASSWORD } from './accounts-secrets.js';
 import { Fact } from './declare-fact.js';
 
+const NEW_PASSWORD = `a password of at least ${SHORTEST_PASSWORD} characters`;
 const SECRET = `text of 1 to ${LONGEST_PASSWORD} characters`;
 
 /** A secret as it was typed: whether it is the right one, or a good one, is looked at elsewhere. */
@@ -23,7 +24,12 @@ export class PasswordChangeDto {
   @SecretFact()
   currentPassword: string;
 
-  @SecretFact()
+  /** That it is not made of the person's own name is looked at where that is known. */
+  @Fact(NEW_PASSWORD, (value) =>
+    typeof value === 'string'
+      ? newPasswordFault(value, { name: '', signInName: '' })
+      : `Must be ${NEW_PASSWORD}.`,
+  )
   newPassword: string;
 }
 

@@ -1,9 +1,15 @@
 import { type DynamicModule, Module } from '@nestjs/common';
+import { ALL_MIGRATIONS } from '../../migrations/all-migrations.js';
 import type { RulePack } from '../../shared/law/rule-pack.js';
 import type { Geography } from '../../shared/place/geography.js';
+import { AccountsModule } from './accounts/accounts.module.js';
+import { ACCOUNT_ROWS } from './accounts/database/account-rows.js';
 import { DeterminationModule } from './determination/determination.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
+import { DatabaseModule } from './platform/database/database.module.js';
+import type { DatabaseTarget } from './platform/database/database-target.js';
+import { AccessTable } from './platform/http/access-table.js';
 import type { Published } from './platform/http/read-published.js';
 import { Schemas, SchemasController } from './platform/http/schemas.controller.js';
 
@@ -12,16 +18,23 @@ export interface Parts {
   packs: RulePack[];
   geography: Geography;
   published: Published;
+  database: DatabaseTarget;
+  access: AccessTable;
 }
 
 @Module({})
 export class AppModule {
-  static with({ packs, geography, published }: Parts): DynamicModule {
+  static with({ packs, geography, published, database, access }: Parts): DynamicModule {
     return {
       module: AppModule,
       controllers: [SchemasController],
-      providers: [{ provide: Schemas, useValue: new Schemas(published.schemas) }],
+      providers: [
+        { provide: Schemas, useValue: new Schemas(published.schemas) },
+        { provide: AccessTable, useValue: access },
+      ],
       imports: [
+        DatabaseModule.with({ target: database, rows: [...ACCOUNT_ROWS], migrations: ALL_MIGRATIONS }),
+        AccountsModule,
         LawModule.with(packs),
         DeterminationModule.with({ packs, geography }),
         HealthModule.with({ packs, version: published.version }),

@@ -2,18 +2,27 @@ import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { AccessGate } from './accounts/access-gate.js';
+import { ACCOUNT_ANSWERS, ACCOUNT_REQUESTS } from './accounts/account-schemas.js';
+import { FirstAdministrator } from './accounts/first-administrator.js';
 import { AppModule } from './app.module.js';
 import { DeterminationService } from './determination/determination.service.js';
 import { loadRulePacks, readRulePacks } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
 import type { Config } from './platform/config.js';
-import { type ApiParts, DOCUMENTATION_PATH, documentApi } from './platform/http/document-api.js';
+import { AccessTable } from './platform/http/access-table.js';
+import {
+  type ApiParts,
+  DOCUMENTATION_PATH,
+  documentApi,
+  isApiDescription,
+} from './platform/http/document-api.js';
 import { ProblemFilter } from './platform/http/problem.filter.js';
 import { type Published, readPublished } from './platform/http/read-published.js';
 import { RouteTable } from './platform/http/route-table.js';
 import { readJsonBodies, refuseAddress } from './platform/http/read-json-bodies.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
-import { serveWeb } from './platform/http/serve-web.js';
+import { listPages, serveWeb } from './platform/http/serve-web.js';
 import { projectRoot } from './platform/project-root.js';
 
 /** A document of facts is a few kilobytes; this leaves room for the longest that people could write. */
@@ -23,9 +32,11 @@ const REQUEST_TIMEOUT_MS = 30_000;
 /**
  * The service, put together and ready to listen.
  * @throws RulePackError when a rule pack cannot be used: the service must not start on half-read law
+ * @throws DatabaseUnavailableError when the database cannot be used
+ * @throws Error when a route does not say who may use it
  */
 export async function createApp(config: Config): Promise<NestFastifyApplication> {
-  const { rulePacksDir } = config;
+  const { rulePacksDir, database, tls, trustedProxy, firstAdministrator } = config;
   const packs = await (rulePacksDir === undefined ? loadRulePacks() : readRulePacks(rulePacksDir));
   const root = projectRoot();
   const published = readPublished(root);
@@ -35,22 +46,38 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
     requestTimeout: REQUEST_TIMEOUT_MS,
     genReqId: () => randomUUID(),
     frameworkErrors: refuseAddress,
+    trustProxy: trustedProxy ?? false,
+    ...(tls === undefined ? {} : { https: { ...tls } }),
   });
   const server = adapter.getInstance();
   const routes = new RouteTable(server);
   addSecurityHeaders(server, DOCUMENTATION_PATH);
   readJsonBodies(server);
-  await serveWeb(server, join(root, 'dist', 'web'));
+  const web = join(root, 'dist', 'web');
+  const pages = listPages(web);
+  const access = new AccessTable(server, (path) => pages.has(path) || isApiDescription(path));
+  await serveWeb(server, web);
 
   const app = await NestFactory.create<NestFastifyApplication>(
-    AppModule.with({ packs, geography: loadGeography(), published }),
+    AppModule.with({ packs, geography: loadGeography(), published, database, access }),
     adapter,
     { bodyParser: false, logger: ['error', 'warn'], abortOnError: false },
   );
-  app.useGlobalFilters(new ProblemFilter(routes));
-  documentApi(app, { ...published, ...describe(published, app.get(DeterminationService)) });
-  await app.init();
-  return app;
+  try {
+    app.useGlobalFilters(new ProblemFilter(routes));
+    documentApi(app, { ...published, ...describe(published, app.get(DeterminationService)) });
+    app.get(AccessGate).guard(server);
+    // Refuses a page of strangers that has a visitor's browser send something here.
+    app.enableCsrfProtection();
+    await app.init();
+    await server.ready();
+    access.assertComplete();
+    if (firstAdministrator !== undefined) await app.get(FirstAdministrator).make(firstAdministrator);
+    return app;
+  } catch (error) {
+    await app.close();
+    throw error;
+  }
 }
 
 /** The schemas under their names in the API's document, and the samples as its examples. */
@@ -59,12 +86,16 @@ function describe(
   determinations: DeterminationService,
 ): Omit<ApiParts, 'version'> {
   return {
-    schemas: Object.fromEntries(
-      [...schemas].map(([name, schema]) => [
-        name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),
-        schema,
-      ]),
-    ),
+    schemas: {
+      ...ACCOUNT_REQUESTS,
+      ...ACCOUNT_ANSWERS,
+      ...Object.fromEntries(
+        [...schemas].map(([name, schema]) => [
+          name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),
+          schema,
+        ]),
+      ),
+    },
     examples: [
       {
         path: '/api/determinations',

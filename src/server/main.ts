@@ -1,6 +1,8 @@
+import { FirstAdministrator } from './accounts/first-administrator.js';
 import { createApp } from './create-app.js';
 import { RulePackError } from './law/law.api.js';
-import { ConfigError, readConfig } from './platform/config.js';
+import { type Config, ConfigError, readConfig } from './platform/config.js';
+import { DatabaseUnavailableError } from './platform/database/open-database.js';
 
 /** Starts the service; what stops the start is said in one message, with exit status 1. */
 async function start(): Promise<void> {
@@ -8,14 +10,37 @@ async function start(): Promise<void> {
   const app = await createApp(config);
   await app.listen(config.port, config.host);
   console.log(`Listening on ${await app.getUrl()}`);
+  if (await app.get(FirstAdministrator).isMissing()) console.log(NO_ACCOUNT);
+  if (isOpenToListeners(config)) console.error(PLAIN_HTTP);
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     // What is being answered is answered; nothing new is taken.
     process.once(signal, () => void app.close());
   }
 }
 
+const NO_ACCOUNT = [
+  'There is no account yet. Make the first administrator, who makes the others:',
+  '  npm run -s account -- create --role administrator --sign-in ana --name "Ana Ruiz"',
+  'or start once with FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD set.',
+].join('\n');
+
+const PLAIN_HTTP = [
+  'Others can listen in: this is plain HTTP, and phones give it neither position nor camera.',
+  'Set TLS_CERT_FILE and TLS_KEY_FILE, or TRUSTED_PROXY where a proxy of yours speaks HTTPS (README.md).',
+].join('\n');
+
+function isOpenToListeners({ host, tls, trustedProxy }: Config): boolean {
+  const isOwnMachine = host === 'localhost' || host === '::1' || host.startsWith('127.');
+  return tls === undefined && trustedProxy === undefined && !isOwnMachine;
+}
+
 function reasonOf(error: unknown): string {
-  if (error instanceof ConfigError || error instanceof RulePackError) return error.message;
+  if (
+    error instanceof ConfigError ||
+    error instanceof RulePackError ||
+    error instanceof DatabaseUnavailableError
+  )
+    return error.message;
   if (!(error instanceof Error)) return String(error);
   const { code } = error as NodeJS.ErrnoException;
   if (code === 'EADDRINUSE')

@@ -6,9 +6,9 @@ import { determine } from '../../shared/determination/determine.js';
 import type { IncidentFacts } from '../../shared/record/incident-facts.js';
 import { problemOf } from '../../shared/wire/problem.js';
 import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
-import { createApp } from '../../src/server/create-app.js';
 import { loadRulePacks } from '../../src/server/law/law.api.js';
 import { loadGeography } from '../../src/server/place/place.api.js';
+import { openApp } from '../support/app.js';
 
 const FIXTURES = join(import.meta.dirname, '..', '..', 'fixtures');
 const JSON_TYPE = { 'content-type': 'application/json' };
@@ -18,10 +18,11 @@ const samples = readdirSync(join(FIXTURES, 'samples')).filter((file) => file !==
 const bad = readdirSync(join(FIXTURES, 'facts', 'bad'));
 
 let app: NestFastifyApplication;
+let close: () => Promise<void>;
 beforeAll(async () => {
-  app = await createApp({ host: '127.0.0.1', port: 0, rulePacksDir: undefined });
+  ({ app, close } = await openApp());
 });
-afterAll(() => app.close());
+afterAll(() => close());
 
 const post = (payload: string, headers: Record<string, string> = JSON_TYPE) =>
   app.inject({ method: 'POST', url: '/api/determinations', headers, payload });

@@ -75,7 +75,7 @@ describe('the start with a broken rule pack', () => {
 
 describe('the settings', () => {
   it('have defaults that only this machine can reach', () => {
-    expect(readConfig({})).toEqual({ host: '127.0.0.1', port: 8080, rulePacksDir: undefined });
+    expect(readConfig({})).toMatchObject({ host: '127.0.0.1', port: 8080, rulePacksDir: undefined });
   });
 
   it.each([

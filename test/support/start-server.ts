@@ -1,5 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 const MAIN = join(import.meta.dirname, '..', '..', 'dist', 'src', 'server', 'main.js');
@@ -17,7 +19,7 @@ export interface FailedStart {
   stderr: string;
 }
 
-/** Starts the built service on a free port; throws with what it said when it does not start. */
+/** Starts the built service on a free port, with a database of its own; throws with what it said when it does not start. */
 export async function startServer(environment: Record<string, string> = {}): Promise<RunningServer> {
   const started = await start({ PORT: '0', ...environment });
   if ('status' in started) throw new Error(`The service did not start:\n${started.stderr}`);
@@ -33,8 +35,13 @@ export async function failToStart(environment: Record<string, string>): Promise<
 }
 
 async function start(environment: Record<string, string>): Promise<RunningServer | FailedStart> {
-  const child = spawn(process.execPath, [MAIN], { env: { ...process.env, ...environment } });
-  const exit = once(child, 'exit').then(([status]) => status as number | null);
+  const folder = mkdtempSync(join(tmpdir(), 'desk-start-'));
+  const own = { DATABASE_URL: `sqlite:${join(folder, 'desk.sqlite')}` };
+  const child = spawn(process.execPath, [MAIN], { env: { ...process.env, ...own, ...environment } });
+  const exit = once(child, 'exit').then(([status]) => {
+    rmSync(folder, { recursive: true, force: true });
+    return status as number | null;
+  });
   let stdout = '';
   let stderr = '';
   child.stderr.on('data', (data: Buffer) => (stderr += data.toString()));

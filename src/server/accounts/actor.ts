@@ -48,6 +48,13 @@ export const CurrentActor = createParamDecorator((_: unknown, context: Execution
   return actor;
 });
 
+/** The actor of a route that only devices may use. */
+export const CurrentDevice = createParamDecorator((_: unknown, context: ExecutionContext): DeviceActor => {
+  const { actor } = context.switchToHttp().getRequest<FastifyRequest>();
+  if (actor?.kind !== 'device') throw new Error('This route is not for devices alone.');
+  return actor;
+});
+
 /** The actor of a route that only people may use. */
 export const CurrentPerson = createParamDecorator((_: unknown, context: ExecutionContext): PersonActor => {
   const { actor } = context.switchToHttp().getRequest<FastifyRequest>();

@@ -2,6 +2,12 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 
 export const DOCUMENTATION_PATH = '/api/docs';
+const DOCUMENT_PATH = '/api/openapi.json';
+
+/** Whether an address is one of the description's own: the document, the page and the files that draw it. */
+export function isApiDescription(path: string): boolean {
+  return path === DOCUMENT_PATH || path === DOCUMENTATION_PATH || path.startsWith(`${DOCUMENTATION_PATH}/`);
+}
 
 type Schema = Record<string, unknown>;
 
@@ -29,6 +35,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .setVersion(parts.version)
     .addTag('determination')
     .addTag('law')
+    .addTag('accounts')
     .addTag('service')
     .build();
   const document = SwaggerModule.createDocument(app, config);
@@ -42,7 +49,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
   };
   for (const { path, request, response } of parts.examples) addExamples(document, path, request, response);
   SwaggerModule.setup(DOCUMENTATION_PATH, app, document, {
-    jsonDocumentUrl: '/api/openapi.json',
+    jsonDocumentUrl: DOCUMENT_PATH,
     raw: ['json'],
     customSiteTitle: 'The API of the watercraft incident desk',
     customCss: '.swagger-ui .topbar { display: none }',

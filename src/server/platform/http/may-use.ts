@@ -1,4 +1,6 @@
+import { applyDecorators } from '@nestjs/common';
 import { RouteConfig } from '@nestjs/platform-fastify';
+import { ApiExtension } from '@nestjs/swagger';
 import { type Role, ROLES } from '../../../../shared/kernel/role.js';
 
 /** Who may be named at a route: a role, a device that an administrator enrolled, or anyone who reaches the service. */
@@ -17,7 +19,8 @@ declare module 'fastify' {
   }
 }
 
-const allow = (access: Access): MethodDecorator => RouteConfig({ access });
+const allow = (access: Access): MethodDecorator =>
+  applyDecorators(RouteConfig({ access }), ApiExtension('x-may-use', access.who));
 
 /**
  * Says at a route who may use it; a route without such a word stops the start. A device only writes and counsel only
