@@ -84,7 +84,11 @@ export function testPeople(trigger: Trigger, reading: PeopleReading, occurrence:
     holding: holding.map(({ person }) => person.clock),
     open: [
       ...unknown.flatMap(({ person, finding }) =>
-        finding.open.map((point) => ({ point, clock: person.clock })),
+        finding.open.map((point) => ({
+          // What rules out one person rules out the test only when nobody else is open.
+          point: { ...point, denies: point.denies && unknown.length === 1 && reading.everyone },
+          clock: person.clock,
+        })),
       ),
       ...reading.gaps.map((point) => ({ point, clock: NOTHING_SPECIAL })),
     ],

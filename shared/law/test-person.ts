@@ -6,7 +6,7 @@ import type { Occurrence } from './read-occurrence.js';
 import type { PersonReading } from './read-person.js';
 import type { PersonTest, Trigger } from './rule-pack.js';
 
-/** A test of one person, with what is still open about that person. */
+/** A test of one person, with what is still open: `proves` and `denies` speak of this person only. */
 export interface PersonFinding {
   readonly value: Truth;
   readonly open: readonly OpenPoint[];
@@ -83,14 +83,14 @@ function testHarm(
 function whereabouts(reading: PersonReading, test: PersonTest): PersonFinding {
   const answers =
     ['death', 'any-injury', 'disappearance'].includes(test) || reading.care === 'beyond-first-aid';
-  return unknown([point(reading, 'outcome', `What became of ${reading.name}?`, answers)]);
+  return unknown([point(reading, 'outcome', `What became of ${reading.name}?`, answers, true)]);
 }
 
 function signsOfHarm(reading: PersonReading): PersonFinding {
   const value = truthOf(reading.person.signsOfHarm);
   if (value !== 'unknown') return { value, open: [] };
   return unknown([
-    point(reading, 'outcome', `What became of ${reading.name}?`, true),
+    point(reading, 'outcome', `What became of ${reading.name}?`, true, true),
     point(reading, 'signsOfHarm', `Do the circumstances point to death or injury of ${reading.name}?`, true),
   ]);
 }
@@ -109,7 +109,9 @@ function careTest(reading: PersonReading, onFirstAid: Truth): PersonFinding {
   if (value === 'true') return TRUE;
   const open: OpenPoint[] = [];
   if (care === 'unknown') {
-    open.push(point(reading, 'care', `What care did ${reading.name} need: none, first aid, or more?`, true));
+    open.push(
+      point(reading, 'care', `What care did ${reading.name} need: none, first aid, or more?`, true, true),
+    );
   }
   if (reading.outcome === 'died' && reading.lateDeath === 'unknown') {
     open.push(point(reading, 'diedAt', `When did ${reading.name} die?`, true));
@@ -145,7 +147,9 @@ function seriousInjury(reading: PersonReading): PersonFinding {
     .filter(([, value]) => truthOf(value) === 'unknown')
     .map(([fact, , words]) => point(reading, fact, `${words} ${reading.name}?`, true));
   if (reading.care === 'unknown') {
-    open.push(point(reading, 'care', `What care did ${reading.name} need: none, first aid, or more?`, false));
+    open.push(
+      point(reading, 'care', `What care did ${reading.name} need: none, first aid, or more?`, false, true),
+    );
   }
   open.push({
     fact: null,
@@ -185,6 +189,12 @@ function unknown(open: readonly OpenPoint[]): PersonFinding {
   return { value: 'unknown', open };
 }
 
-function point(reading: PersonReading, member: string, text: string, proves: boolean): OpenPoint {
-  return { fact: jsonPointer(['people', reading.index, member]), text, proves, denies: false };
+function point(
+  reading: PersonReading,
+  member: string,
+  text: string,
+  proves: boolean,
+  denies = false,
+): OpenPoint {
+  return { fact: jsonPointer(['people', reading.index, member]), text, proves, denies };
 }
