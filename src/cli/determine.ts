@@ -8,6 +8,7 @@ import { problemOf, type Problem } from '../../shared/wire/problem.js';
 import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
 import { loadRulePacks } from '../server/law/law.api.js';
 import { loadGeography } from '../server/place/place.api.js';
+import { runCommand } from './run-command.js';
 
 const USAGE = `Usage: npm run -s determine -- [--explain] [FILE ...]
 Facts of an occurrence in, one line of JSON for each file out; - or no file reads standard input.
@@ -66,4 +67,4 @@ async function main(): Promise<number> {
   return status;
 }
 
-process.exitCode = await main();
+await runCommand(main);

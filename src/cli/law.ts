@@ -2,28 +2,32 @@ import { describeRulePack } from '../../shared/law/describe-rule-pack.js';
 import { listRulePacks } from '../../shared/law/list-rule-packs.js';
 import { wrapText } from '../../shared/law/wrap-text.js';
 import { loadRulePacks } from '../server/law/law.api.js';
+import { runCommand } from './run-command.js';
 
 /** `npm run -s law -- TX [XX ...]` prints those jurisdictions' law; without a code, the list of all. */
-const packs = await loadRulePacks();
-const codes = process.argv.slice(2).map((code) => code.toUpperCase());
-const unknown = codes.filter((code) => !packs.some((pack) => pack.jurisdiction === code));
-
-if (unknown.length > 0) {
-  const known = packs.map((pack) => pack.jurisdiction).join(' ');
-  process.stderr.write(
-    [
+async function main(): Promise<number> {
+  const packs = await loadRulePacks();
+  const codes = process.argv.slice(2).map((code) => code.toUpperCase());
+  const unknown = codes.filter((code) => !packs.some((pack) => pack.jurisdiction === code));
+  if (unknown.length > 0) {
+    const known = packs.map((pack) => pack.jurisdiction).join(' ');
+    const lines = [
       `No law is kept here for: ${unknown.join(', ')}`,
       ...wrapText('Known codes: ', known),
       'That is no sign that nothing is due there: ask its boating law administrator.',
-      '',
-    ].join('\n'),
-  );
-  process.exitCode = 2;
-} else if (codes.length === 0) {
-  process.stdout.write(`${listRulePacks(packs)}\nOne jurisdiction in full: npm run -s law -- TX\n`);
-} else {
+    ];
+    process.stderr.write(`${lines.join('\n')}\n`);
+    return 2;
+  }
+  if (codes.length === 0) {
+    process.stdout.write(`${listRulePacks(packs)}\nOne jurisdiction in full: npm run -s law -- TX\n`);
+    return 0;
+  }
   const pages = codes.flatMap((code) =>
     packs.filter((pack) => pack.jurisdiction === code).map(describeRulePack),
   );
   process.stdout.write(pages.join(`\n${'='.repeat(80)}\n\n`));
+  return 0;
 }
+
+await runCommand(main);
