@@ -1,5 +1,6 @@
 import { CreateOnce1795604400000 } from './1795604400000-create-once.js';
 import { CreateAccounts1795608000000 } from './1795608000000-accounts.js';
+import { CreateRecord1795615200000 } from './1795615200000-record.js';
 import { CreateFleet1795611600000 } from './1795611600000-fleet.js';
 import type { Migration } from './kit/migration.js';
 
@@ -8,4 +9,5 @@ export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreateOnce1795604400000,
   CreateAccounts1795608000000,
   CreateFleet1795611600000,
+  CreateRecord1795615200000,
 ];

@@ -1,13 +1,10 @@
-import type { FieldError } from '../kernel/field-error.js';
+import type { Reading } from '../kernel/reading.js';
 import type { RecordSections, SectionName } from '../record/incident-record.js';
 import { findRecordFaults } from './record-faults.js';
 import type { Shape } from './record-members.js';
 import { findRefusals } from './record-refusals.js';
 import { SECTION_SHAPES } from './record-sections.js';
 import { sortFaults } from './sort-faults.js';
-
-export type Reading<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: FieldError[] };
 
 /**
  * Reads parsed JSON by a class of the record: unknown members, wrong values, and card or Social Security numbers

@@ -1,0 +1,60 @@
+import { Injectable } from '@nestjs/common';
+import { LessThan, LessThanOrEqual, MoreThan } from 'typeorm';
+import { UnitOfWork } from '../../platform/database/unit-of-work.js';
+import { AmendmentRow, type ChangeOpening } from './amendment.row.js';
+
+const CHUNK = 1_000;
+
+/** The amendments, read back. */
+@Injectable()
+export class AmendmentsRepository {
+  constructor(private readonly unitOfWork: UnitOfWork) {}
+
+  /** Of one incident, oldest first; up to a moment, if one is given. */
+  ofIncident(incidentId: string, until?: string): Promise<AmendmentRow[]> {
+    return this.unitOfWork.manager.find(AmendmentRow, {
+      where: { incidentId, ...(until === undefined ? {} : { madeAt: LessThanOrEqual(until) }) },
+      order: { sequence: 'ASC' },
+    });
+  }
+
+  ofSection(incidentId: string, section: string): Promise<AmendmentRow[]> {
+    return this.unitOfWork.manager.find(AmendmentRow, {
+      where: { incidentId, section },
+      order: { sequence: 'ASC' },
+    });
+  }
+
+  /** A page of one incident's, newest first. */
+  page(incidentId: string, section: string | undefined, before: number | null, take: number) {
+    return this.unitOfWork.manager.find(AmendmentRow, {
+      where: {
+        incidentId,
+        ...(section === undefined ? {} : { section }),
+        ...(before === null ? {} : { sequence: LessThan(before) }),
+      },
+      order: { sequence: 'DESC' },
+      take,
+    });
+  }
+
+  /** Takes openings away for good, or puts back those that stay. */
+  async setOpenings(sequence: number, openings: ChangeOpening[]): Promise<void> {
+    await this.unitOfWork.manager.update<object>(AmendmentRow, { sequence }, { openings });
+  }
+
+  /** Every amendment of every incident, oldest first. */
+  async *all(): AsyncGenerator<AmendmentRow> {
+    for (let last = -(2 ** 31); ;) {
+      const rows = await this.unitOfWork.manager.find(AmendmentRow, {
+        where: { sequence: MoreThan(last) },
+        order: { sequence: 'ASC' },
+        take: CHUNK,
+      });
+      yield* rows;
+      const end = rows.at(-1);
+      if (end === undefined || rows.length < CHUNK) return;
+      last = end.sequence;
+    }
+  }
+}

@@ -1,0 +1,124 @@
+import { Injectable } from '@nestjs/common';
+import { Brackets, type SelectQueryBuilder } from 'typeorm';
+import type { IncidentStatus } from '../../../../shared/record/incident-record.js';
+import type { Cursor } from '../../platform/http/cursor.js';
+import { UnitOfWork } from '../../platform/database/unit-of-work.js';
+import { CounselRequestRow } from './aside.row.js';
+import { IncidentRow, SectionRow } from './incident.row.js';
+
+export interface IncidentFilter {
+  status?: IncidentStatus | undefined;
+  openedFrom?: string | undefined;
+  openedUntil?: string | undefined;
+  /** Each of them must be in some section. */
+  words: readonly string[];
+  /** Only those that this account of counsel was assigned. */
+  counselAccount?: string | undefined;
+}
+
+@Injectable()
+export class IncidentsRepository {
+  constructor(private readonly unitOfWork: UnitOfWork) {}
+
+  find(id: string): Promise<IncidentRow | null> {
+    return this.unitOfWork.manager.findOneBy(IncidentRow, { id });
+  }
+
+  exists(id: string): Promise<boolean> {
+    return this.unitOfWork.manager.existsBy(IncidentRow, { id });
+  }
+
+  async add(row: IncidentRow): Promise<void> {
+    await this.unitOfWork.manager.insert(IncidentRow, row);
+  }
+
+  async update({ id, ...changed }: Partial<IncidentRow> & { id: string }): Promise<void> {
+    await this.unitOfWork.manager.update(IncidentRow, { id }, changed);
+  }
+
+  section(incidentId: string, section: string): Promise<SectionRow | null> {
+    return this.unitOfWork.manager.findOneBy(SectionRow, { incidentId, section });
+  }
+
+  sections(incidentId: string): Promise<SectionRow[]> {
+    return this.unitOfWork.manager.find(SectionRow, { where: { incidentId }, order: { section: 'ASC' } });
+  }
+
+  // TypeORM's type of a partial row has no end for JSON that holds JSON: hence the plain object.
+  async addSections(rows: SectionRow[]): Promise<void> {
+    await this.unitOfWork.manager.insert<object>(SectionRow, rows);
+  }
+
+  async updateSection({ incidentId, section, ...changed }: SectionRow): Promise<void> {
+    await this.unitOfWork.manager.update<object>(SectionRow, { incidentId, section }, changed);
+  }
+
+  isAssigned(incidentId: string, counselAccount: string): Promise<boolean> {
+    return this.unitOfWork.manager.existsBy(CounselRequestRow, { incidentId, counselAccount });
+  }
+
+  /** One more than asked for, latest first. */
+  list(filter: IncidentFilter, after: Cursor | null, limit: number): Promise<IncidentRow[]> {
+    const query = this.unitOfWork.manager
+      .createQueryBuilder(IncidentRow, 'i')
+      .orderBy('i.openedAt', 'DESC')
+      .addOrderBy('i.id', 'DESC')
+      .limit(limit + 1);
+    const { status, openedFrom, openedUntil, words, counselAccount } = filter;
+    if (status !== undefined) query.andWhere('i.status = :status', { status });
+    if (openedFrom !== undefined) query.andWhere('i.openedAt >= :openedFrom', { openedFrom });
+    if (openedUntil !== undefined) query.andWhere('i.openedAt < :openedUntil', { openedUntil });
+    for (const [place, word] of words.entries()) withWord(query, word, `word${place}`);
+    if (counselAccount !== undefined) assignedTo(query, counselAccount);
+    if (after !== null) behind(query, after);
+    return query.getMany();
+  }
+
+  /** Every incident or section, for the check of the record. */
+  allIncidents(): Promise<IncidentRow[]> {
+    return this.unitOfWork.manager.find(IncidentRow, { order: { reference: 'ASC' } });
+  }
+
+  sectionsWithWords(): Promise<SectionRow[]> {
+    const words = { words: true, incidentId: true, section: true, document: true } as const;
+    const rest = { version: true, finished: true, latestAmendment: true, updatedAt: true } as const;
+    return this.unitOfWork.manager.find(SectionRow, { select: { ...words, ...rest } });
+  }
+}
+
+type Query = SelectQueryBuilder<IncidentRow>;
+
+function withWord(query: Query, word: string, name: string): void {
+  const section = query
+    .subQuery()
+    .select('1')
+    .from(SectionRow, name)
+    .where(`${name}.incidentId = i.id`)
+    .andWhere(`${name}.words LIKE :${name} ESCAPE '\\'`);
+  query.andWhere(`EXISTS ${section.getQuery()}`, { [name]: `%${escapeLike(word)}%` });
+}
+
+/** `%` and `_` are letters to whoever searches. */
+function escapeLike(word: string): string {
+  return word.replaceAll(/[\\%_]/g, (sign) => `\\${sign}`);
+}
+
+function assignedTo(query: Query, counselAccount: string): void {
+  const request = query
+    .subQuery()
+    .select('1')
+    .from(CounselRequestRow, 'r')
+    .where('r.incidentId = i.id')
+    .andWhere('r.counselAccount = :counselAccount');
+  query.andWhere(`EXISTS ${request.getQuery()}`, { counselAccount });
+}
+
+function behind(query: Query, { sort, id }: Cursor): void {
+  query.andWhere(
+    new Brackets((where) =>
+      where
+        .where('i.openedAt < :sort', { sort })
+        .orWhere('(i.openedAt = :sort AND i.id < :afterId)', { sort, afterId: id }),
+    ),
+  );
+}

@@ -1,0 +1,15 @@
+import { AmendmentRow, RecordLogRow, ReferenceYearRow } from './amendment.row.js';
+import { CounselRequestRow, DraftRow, PrivilegedEntryRow } from './aside.row.js';
+import { IncidentRow, SectionRow } from './incident.row.js';
+
+/** Every row of this module. */
+export const RECORD_ROWS = [
+  IncidentRow,
+  SectionRow,
+  AmendmentRow,
+  RecordLogRow,
+  ReferenceYearRow,
+  DraftRow,
+  CounselRequestRow,
+  PrivilegedEntryRow,
+];

@@ -1,0 +1,54 @@
+import { type DynamicModule, Module, type OnApplicationShutdown } from '@nestjs/common';
+import { AmendmentsRepository } from './database/amendments.repository.js';
+import { DraftsRepository } from './database/drafts.repository.js';
+import { IncidentsRepository } from './database/incidents.repository.js';
+import { LogRepository } from './database/log.repository.js';
+import { PrivilegedRepository } from './database/privileged.repository.js';
+import { DraftsService } from './drafts.service.js';
+import { HeadsFile } from './heads-file.js';
+import { HistoryService } from './history.service.js';
+import { IncidentAccess } from './incident-access.js';
+import { IncidentsController } from './incidents.controller.js';
+import { IncidentsService } from './incidents.service.js';
+import { PrivilegedController } from './privileged.controller.js';
+import { PrivilegedService } from './privileged.service.js';
+import { RecordLog } from './record-log.js';
+import { RecordSettings } from './record-settings.js';
+import { SectionWriter } from './section-writer.js';
+import { SectionsController } from './sections.controller.js';
+import { SectionsService } from './sections.service.js';
+import { WithdrawalsService } from './withdrawals.service.js';
+
+@Module({ controllers: [IncidentsController, SectionsController, PrivilegedController] })
+export class RecordModule implements OnApplicationShutdown {
+  constructor(private readonly heads: HeadsFile) {}
+
+  static with(settings: RecordSettings): DynamicModule {
+    return {
+      module: RecordModule,
+      providers: [
+        { provide: RecordSettings, useValue: settings },
+        { provide: HeadsFile, useFactory: () => new HeadsFile(settings.headsFile) },
+        LogRepository,
+        AmendmentsRepository,
+        IncidentsRepository,
+        DraftsRepository,
+        PrivilegedRepository,
+        RecordLog,
+        SectionWriter,
+        IncidentAccess,
+        IncidentsService,
+        SectionsService,
+        DraftsService,
+        WithdrawalsService,
+        HistoryService,
+        PrivilegedService,
+      ],
+      exports: [IncidentsService, SectionsService, HistoryService],
+    };
+  }
+
+  async onApplicationShutdown(): Promise<void> {
+    await this.heads.close();
+  }
+}

@@ -1,0 +1,127 @@
+import { Injectable } from '@nestjs/common';
+import { findChanges } from '../../../shared/record/find-changes.js';
+import type { IncidentHead, RecordSections, SectionName } from '../../../shared/record/incident-record.js';
+import type { JsonObject } from '../../../shared/record/json-value.js';
+import { searchable, sectionWords } from '../../../shared/record/section-words.js';
+import { SUMMARIZED, summarizeSection } from '../../../shared/record/summarize-section.js';
+import type { Author } from './actor-words.js';
+import type { IncidentRow, SectionRow, SummaryParts } from './database/incident.row.js';
+import { IncidentsRepository } from './database/incidents.repository.js';
+import type { NewAmendment } from './make-amendment.js';
+import { type Appended, RecordLog } from './record-log.js';
+
+/** The section in which the service keeps what it says of an incident itself. */
+export const HEAD_SECTION = 'incident';
+
+/** A section that is to become this document. */
+export interface SectionChange extends Pick<NewAmendment, 'reason' | 'withdrawn' | 'kept'> {
+  readonly document: JsonObject;
+  readonly finish?: boolean;
+}
+
+/** A section that nobody has written yet. */
+export function unwritten(incidentId: string, section: string): SectionRow {
+  return {
+    incidentId,
+    section,
+    document: {},
+    version: 0,
+    finished: false,
+    latestAmendment: 0,
+    updatedAt: '',
+    words: '',
+  };
+}
+
+/** Brings the amendment, the section and the incident forward together, within `RecordLog.run`. */
+@Injectable()
+export class SectionWriter {
+  constructor(
+    private readonly log: RecordLog,
+    private readonly incidents: IncidentsRepository,
+  ) {}
+
+  /** The section as it then is; nothing is written when it says what it said before. */
+  async amend(
+    incident: IncidentRow,
+    before: SectionRow,
+    change: SectionChange,
+    author: Author,
+  ): Promise<SectionRow> {
+    const { section } = before;
+    const { document, reason, withdrawn, kept } = change;
+    const finished = change.finish === true && !before.finished;
+    const edits = findChanges(before.document, document);
+    if (edits.length === 0 && !finished && withdrawn === undefined) return before;
+    const amendment: NewAmendment = { incidentId: incident.id, section, edits, reason, finished };
+    const appended = await this.log.append(
+      [{ ...amendment, ...(withdrawn && { withdrawn }), ...(kept && { kept }) }],
+      author,
+    );
+    const after = written({ ...before, document, finished: before.finished || finished }, appended);
+    if (before.version === 0) await this.incidents.addSections([after]);
+    else await this.incidents.updateSection(after);
+    await this.incidents.update({
+      id: incident.id,
+      version: incident.version + 1,
+      latestAmendment: appended.last,
+      updatedAt: appended.at,
+      summary: { ...incident.summary, ...summaryPart(section, document) },
+      ...(section === HEAD_SECTION ? { status: headOf(document).status } : {}),
+    });
+    return after;
+  }
+
+  /** Writes an incident that was not there: its head and, where something was said, its call. */
+  async open(id: string, sections: ReadonlyMap<string, JsonObject>, author: Author): Promise<void> {
+    const amendments = [...sections].map(([section, document]): NewAmendment => ({
+      incidentId: id,
+      section,
+      edits: findChanges({}, document),
+    }));
+    await this.log.append(amendments, author, async ({ at, last }) => {
+      const rows = [...sections].map(([section, document], index) =>
+        written({ ...unwritten(id, section), document }, { at, last: last - amendments.length + index + 1 }),
+      );
+      const parts = rows.map(({ section, document }) => summaryPart(section, document));
+      const { reference, openedAt, status } = headOf(sections.get(HEAD_SECTION) ?? {});
+      await this.incidents.add({
+        id,
+        reference,
+        openedAt,
+        status,
+        version: rows.length,
+        latestAmendment: last,
+        updatedAt: at,
+        summary: Object.assign({}, ...parts) as SummaryParts,
+      });
+      await this.incidents.addSections(rows);
+    });
+  }
+}
+
+function written(row: SectionRow, { at, last }: Appended): SectionRow {
+  const { section, document, version } = row;
+  const words = wordsOf(section, document);
+  return { ...row, version: version + 1, latestAmendment: last, updatedAt: at, words };
+}
+
+export function headOf(document: JsonObject): IncidentHead {
+  return document as unknown as IncidentHead;
+}
+
+/** What a section is found by; an incident by its reference. */
+export function wordsOf(section: string, document: JsonObject): string {
+  return section === HEAD_SECTION ? searchable(headOf(document).reference) : sectionWords(document);
+}
+
+/** What a section gives to the summary of its incident, under its name. */
+export function summaryPart(section: string, document: JsonObject): SummaryParts {
+  const name = SUMMARIZED.find((one) => one === section);
+  return name === undefined ? {} : { [name]: summarizeSection(name, sectionOf(document)) };
+}
+
+/** A document that its reader has passed. */
+export function sectionOf<N extends SectionName>(document: JsonObject): RecordSections[N] {
+  return document;
+}

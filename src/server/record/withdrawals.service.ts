@@ -1,0 +1,109 @@
+import { Injectable } from '@nestjs/common';
+import { buildSection } from '../../../shared/record/build-section.js';
+import { flattenSection } from '../../../shared/record/flatten-section.js';
+import type { JsonObject } from '../../../shared/record/json-value.js';
+import type { WithdrawDto } from '../../../shared/wire/record-requests.dto.js';
+import type { Actor } from '../accounts/accounts.api.js';
+import { authorOf } from './actor-words.js';
+import type { AmendmentRow, ChangeOpening } from './database/amendment.row.js';
+import { AmendmentsRepository } from './database/amendments.repository.js';
+import { DraftsRepository } from './database/drafts.repository.js';
+import { IncidentsRepository } from './database/incidents.repository.js';
+import { assertRole, IncidentAccess, sectionNamed } from './incident-access.js';
+import { type SectionView, viewOf } from './incident-views.js';
+import { RecordLog } from './record-log.js';
+import { refuse } from './refuse.js';
+import { SectionWriter, unwritten } from './section-writer.js';
+
+/**
+ * Takes the content of a field out of the record, wherever it ever stood: the section, the amendments, the drafts. The
+ * commitments stay, so that the log still proves itself, and so does the reason.
+ */
+@Injectable()
+export class WithdrawalsService {
+  constructor(
+    private readonly log: RecordLog,
+    private readonly writer: SectionWriter,
+    private readonly incidents: IncidentsRepository,
+    private readonly amendments: AmendmentsRepository,
+    private readonly drafts: DraftsRepository,
+    private readonly access: IncidentAccess,
+  ) {}
+
+  async withdraw(
+    id: string,
+    name: string,
+    { path, reason }: WithdrawDto,
+    actor: Actor,
+  ): Promise<SectionView> {
+    assertRole(actor, 'manager', 'administrator');
+    const section = sectionNamed(name);
+    return this.log.run(async () => {
+      const incident = await this.access.find(id, actor);
+      const rows = await this.amendments.ofSection(id, section);
+      const withdrawn = pathsUnder(path, rows);
+      const gone = new Set(withdrawn);
+      const before = (await this.incidents.section(id, section)) ?? unwritten(id, section);
+      const document = without(before.document, gone);
+      await this.forget(rows, gone);
+      await this.clearDrafts(id, section, path);
+      const kept = latestCommitments(rows, gone);
+      const change = { document, reason, withdrawn, kept };
+      return viewOf(await this.writer.amend(incident, before, change, authorOf(actor)));
+    });
+  }
+
+  private async forget(rows: readonly AmendmentRow[], gone: ReadonlySet<string>): Promise<void> {
+    for (const { sequence, changes, openings } of rows) {
+      if (!changes.some(({ path }) => gone.has(path))) continue;
+      const left = openings.map((opening, index) =>
+        gone.has(changes[index]?.path ?? '')
+          ? { from: unlessSaid(opening.from), to: unlessSaid(opening.to) }
+          : opening,
+      );
+      await this.amendments.setOpenings(sequence, left);
+    }
+  }
+
+  private async clearDrafts(id: string, section: string, path: string): Promise<void> {
+    for (const draft of await this.drafts.ofSection(id, section)) {
+      const paths = [...flattenSection(draft.document).keys()].filter((one) => isUnder(one, path));
+      if (paths.length > 0) {
+        await this.drafts.save({ ...draft, document: without(draft.document, new Set(paths)) });
+      }
+    }
+  }
+}
+
+/** Every field that ever stood at the path or below it. */
+function pathsUnder(path: string, rows: readonly AmendmentRow[]): string[] {
+  const written = new Set(rows.flatMap(({ changes }) => changes.map((change) => change.path)));
+  const paths = [...written].filter((one) => isUnder(one, path)).sort();
+  if (paths.length === 0)
+    refuse(422, 'Nothing was ever written there. A fact goes with how it is known.', '/path');
+  if (written.has(path) && path.endsWith('/id')) {
+    refuse(422, 'An id says nothing by itself: withdraw the item that it names, or fields of it.', '/path');
+  }
+  return paths;
+}
+
+function isUnder(path: string, top: string): boolean {
+  return path === top || path.startsWith(`${top}/`);
+}
+
+function without(document: JsonObject, gone: ReadonlySet<string>): JsonObject {
+  return buildSection(new Map([...flattenSection(document)].filter(([path]) => !gone.has(path))));
+}
+
+/** That there was nothing is no content. */
+function unlessSaid(opening: ChangeOpening['to']): ChangeOpening['to'] {
+  return opening?.value === null ? opening : null;
+}
+
+function latestCommitments(rows: readonly AmendmentRow[], gone: ReadonlySet<string>): Map<string, string> {
+  return new Map(
+    rows.flatMap(({ changes }) =>
+      changes.filter(({ path }) => gone.has(path)).map(({ path, to }): [string, string] => [path, to]),
+    ),
+  );
+}
