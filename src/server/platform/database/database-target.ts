@@ -25,6 +25,6 @@ export function readDatabaseTarget(url: string | undefined, root: string): Datab
 /** The target as it may be shown to anyone: without user name, password and settings. */
 export function nameTarget(target: DatabaseTarget): string {
   if (target.engine === 'sqlite') return `the SQLite file ${target.file}`;
-  const { groups } = /^\w+:\/\/(?:[^@/]*@)?(?<host>[^/?]*)\/?(?<name>[^?]*)/.exec(target.url) ?? {};
+  const { groups } = /^\w+:\/\/(?:.*@)?(?<host>[^/?]*)\/?(?<name>[^?]*)/.exec(target.url) ?? {};
   return `the PostgreSQL database "${groups?.['name'] ?? ''}" at ${groups?.['host'] || 'the local socket'}`;
 }
