@@ -11,11 +11,16 @@ export function readJsonBodies(server: FastifyInstance): void {
     try {
       done(null, JSON.parse(String(body)));
     } catch (error) {
-      const reason = error instanceof Error ? error.message : String(error);
-      const problem = problemOfStatus(400, `Not JSON: ${reason}`);
+      const problem = problemOfStatus(400, `Not JSON: ${reasonOf(error)}`);
       done(new ProblemException({ ...problem, source: 'request' }));
     }
   });
+}
+
+/** The engine's words without the piece of the body that it quotes: what is confidential stands in no error. */
+function reasonOf(error: unknown): string {
+  const said = error instanceof Error ? error.message : String(error);
+  return said.replace(/, (\.\.\.)?"[\s\S]*$/, '').replace(/^"[\s\S]*" is/, 'the text is');
 }
 
 /** An address that is no address, `/%zz`, never reaches the routes. */

@@ -1,0 +1,53 @@
+import type { Who } from '../../src/server/platform/http/may-use.js';
+
+const STAFF: Who[] = ['staff', 'manager', 'administrator'];
+const MANAGERS: Who[] = ['manager', 'administrator'];
+const ADMINISTRATORS: Who[] = ['administrator'];
+/** Whoever is signed in, about themselves. */
+const PEOPLE: Who[] = ['staff', 'manager', 'administrator', 'counsel'];
+const DEVICE: Who[] = ['device'];
+/** These hold no records: law is public, and of a determination nothing is kept. */
+const ANYONE: Who[] = ['anyone'];
+
+/**
+ * Who may use which route of the API, written out by hand: a route that is added or opened to somebody stands here
+ * too, or the test fails.
+ */
+export const ROLE_TABLE: Record<string, Who[]> = {
+  'GET /api/health': ANYONE,
+  'GET /api/law': ANYONE,
+  'GET /api/law/:code': ANYONE,
+  'GET /api/schemas/:name': ANYONE,
+  'POST /api/determinations': ANYONE,
+
+  'POST /api/session': ANYONE,
+  'GET /api/session': PEOPLE,
+  'DELETE /api/session': PEOPLE,
+  'PUT /api/session/password': PEOPLE,
+  'PUT /api/session/pin': PEOPLE,
+
+  'GET /api/accounts': MANAGERS,
+  'GET /api/accounts/:id': MANAGERS,
+  'POST /api/accounts': ADMINISTRATORS,
+  'PATCH /api/accounts/:id': ADMINISTRATORS,
+  'POST /api/accounts/:id/password-reset': ADMINISTRATORS,
+
+  'GET /api/devices': ADMINISTRATORS,
+  'POST /api/devices': ADMINISTRATORS,
+  'DELETE /api/devices/:id': ADMINISTRATORS,
+
+  'POST /api/device': ANYONE,
+  'GET /api/device': DEVICE,
+  'GET /api/device/people': DEVICE,
+  'POST /api/device/confirmations': DEVICE,
+
+  'GET /api/roster': STAFF,
+  'POST /api/roster': MANAGERS,
+  'PATCH /api/roster/:id': MANAGERS,
+  'DELETE /api/roster/:id': MANAGERS,
+
+  'GET /api/certificates': STAFF,
+  'POST /api/certificates': MANAGERS,
+  'PATCH /api/certificates/:id': MANAGERS,
+  'DELETE /api/certificates/:id': MANAGERS,
+};
