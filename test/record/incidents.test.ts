@@ -3,7 +3,8 @@ import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { Clock } from '../../src/server/platform/clock.js';
 import { describeEngines } from '../support/databases.js';
 import { schemaDrift } from '../support/schema-drift.js';
-import { Client, DOCK_PHONE, person, RECORD } from './record-desk.js';
+import { DOCK_PHONE, person, RECORD } from './record-app.js';
+import { Client } from './record-desk.js';
 
 const staff = person('staff', 'Ann');
 const manager = person('manager', 'Max');

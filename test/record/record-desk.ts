@@ -2,76 +2,12 @@ import { randomUUID } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type DynamicModule, Module } from '@nestjs/common';
-import { NestFactory } from '@nestjs/core';
-import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { afterAll, beforeAll } from 'vitest';
-import { ALL_MIGRATIONS } from '../../migrations/all-migrations.js';
-import type { Role } from '../../shared/kernel/role.js';
 import type { Actor } from '../../src/server/accounts/accounts.api.js';
-import { loadRulePacks } from '../../src/server/law/law.api.js';
-import { loadGeography } from '../../src/server/place/place.api.js';
-import { CreateOnceRow } from '../../src/server/platform/database/create-once.row.js';
-import { DatabaseModule } from '../../src/server/platform/database/database.module.js';
-import type { DatabaseTarget } from '../../src/server/platform/database/database-target.js';
-import { ProblemFilter } from '../../src/server/platform/http/problem.filter.js';
-import { readJsonBodies } from '../../src/server/platform/http/read-json-bodies.js';
-import { RouteTable } from '../../src/server/platform/http/route-table.js';
-import { RECORD_ROWS, RecordSettings } from '../../src/server/record/record.api.js';
-import { RecordModule } from '../../src/server/record/record.module.js';
 import { verifyRecord } from '../../src/server/record/verify-record.js';
 import type { Desk } from '../support/databases.js';
-
-/** For `describeEngines`: what the service of these tests maps. */
-export const RECORD = { rows: [...RECORD_ROWS, CreateOnceRow] };
-
-@Module({})
-class RecordDesk {
-  static with(target: DatabaseTarget, settings: RecordSettings): DynamicModule {
-    const database = DatabaseModule.with({ target, rows: RECORD_ROWS, migrations: ALL_MIGRATIONS });
-    return { module: RecordDesk, imports: [database, RecordModule.with(settings)] };
-  }
-}
-
-/** The routes of the record alone, on a database; who asks stands in a header instead of a session. */
-export async function startRecordApp(
-  target: DatabaseTarget,
-  headsFile: string,
-): Promise<NestFastifyApplication> {
-  const adapter = new FastifyAdapter();
-  const server = adapter.getInstance();
-  const routes = new RouteTable(server);
-  readJsonBodies(server);
-  server.addHook('onRequest', (request, _reply, done) => {
-    request.actor = JSON.parse(String(request.headers['x-actor'])) as Actor;
-    done();
-  });
-  const settings = new RecordSettings('America/Chicago', headsFile, await loadRulePacks(), loadGeography());
-  const app = await NestFactory.create<NestFastifyApplication>(RecordDesk.with(target, settings), adapter, {
-    bodyParser: false,
-    logger: ['error', 'warn'],
-    abortOnError: false,
-  });
-  app.useGlobalFilters(new ProblemFilter(routes));
-  await app.init();
-  await server.ready();
-  return app;
-}
-
-export const person = (role: Role, personName: string = role): Actor => ({
-  kind: 'person',
-  accountId: `account-${personName}`,
-  personName,
-  role,
-  sessionId: 'session',
-});
-
-export const DOCK_PHONE: Actor = {
-  kind: 'device',
-  deviceId: 'device-dock',
-  deviceName: 'Dock phone',
-  personName: 'Sam',
-};
+import { startRecordApp } from './record-app.js';
 
 interface Answer {
   status: number;

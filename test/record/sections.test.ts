@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { describeEngines } from '../support/databases.js';
-import { Client, DOCK_PHONE, person, RECORD } from './record-desk.js';
+import { DOCK_PHONE, person, RECORD } from './record-app.js';
+import { Client } from './record-desk.js';
 
 const staff = person('staff', 'Ann');
 const manager = person('manager', 'Max');

@@ -1,8 +1,4 @@
-import type {
-  IncidentRecord,
-  IncidentStatus,
-  RecordSections,
-} from '../../../shared/record/incident-record.js';
+import type { IncidentRecord, IncidentStatus } from '../../../shared/record/incident-record.js';
 import type { JsonObject } from '../../../shared/record/json-value.js';
 import { joinSummaries, type IncidentSummary } from '../../../shared/record/summarize-section.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
