@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { type ChildProcessWithoutNullStreams, spawn, spawnSync } from 'node:child_process';
 import { chownSync, cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir, userInfo } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -40,25 +40,34 @@ const OWNER = 'desk';
 /** @throws Error saying what the server said, when it does not come up */
 export async function startPostgres(): Promise<PostgresServer> {
   const folder = mkdtempSync(join(tmpdir(), 'desk-postgres-'));
+  const remove = (): void => rmSync(folder, { recursive: true, force: true });
+  try {
+    const server = await serve(folder);
+    return {
+      url: (database) => `postgres://${OWNER}@${encodeURIComponent(folder)}/${database}`,
+      stop: async () => {
+        server.stdin.end();
+        await once(server, 'close');
+        remove();
+      },
+    };
+  } catch (error) {
+    remove();
+    throw error;
+  }
+}
+
+async function serve(folder: string): Promise<ChildProcessWithoutNullStreams> {
   const identity = unprivileged();
   if ('uid' in identity) chownSync(folder, identity.uid, identity.gid);
   const { initdb, postgres } = runnable(await binaries(), folder, identity);
   const data = join(folder, 'data');
-  const made = spawnSync(
-    initdb,
-    [
-      '-D',
-      data,
-      '-U',
-      OWNER,
-      '--auth=trust',
-      '--encoding=UTF8',
-      '--locale=C',
-      '--no-sync',
-      '--no-instructions',
-    ],
-    { ...identity, cwd: folder, encoding: 'utf8' },
-  );
+  const options = ['--auth=trust', '--encoding=UTF8', '--locale=C', '--no-sync', '--no-instructions'];
+  const made = spawnSync(initdb, ['-D', data, '-U', OWNER, ...options], {
+    ...identity,
+    cwd: folder,
+    encoding: 'utf8',
+  });
   if (made.status !== 0) throw new Error(`initdb failed: ${made.stderr || String(made.error)}`);
 
   const settings = Object.entries({ ...SETTINGS, unix_socket_directories: folder }).flatMap(
@@ -66,14 +75,7 @@ export async function startPostgres(): Promise<PostgresServer> {
   );
   const server = spawn('sh', ['-c', KEPT, postgres, '-D', data, ...settings], { ...identity, cwd: folder });
   await ready(server);
-  return {
-    url: (database) => `postgres://${OWNER}@${encodeURIComponent(folder)}/${database}`,
-    stop: async () => {
-      server.stdin.end();
-      await once(server, 'close');
-      rmSync(folder, { recursive: true, force: true });
-    },
-  };
+  return server;
 }
 
 /** PostgreSQL refuses to run as root; every Linux has the user nobody. */
@@ -99,15 +101,15 @@ async function binaries(): Promise<Binaries> {
 function runnable(found: Binaries, folder: string, identity: Identity): Binaries {
   if (spawnSync(found.postgres, ['--version'], { ...identity, cwd: folder }).status === 0) return found;
   const copy = join(folder, 'native');
-  cpSync(dirname(dirname(found.postgres)), copy, { recursive: true });
+  cpSync(dirname(dirname(found.postgres)), copy, { recursive: true, verbatimSymlinks: true });
   spawnSync('chown', ['-R', String(identity.uid), copy]);
   return { initdb: join(copy, 'bin', 'initdb'), postgres: join(copy, 'bin', 'postgres') };
 }
 
-function ready(server: ChildProcess): Promise<void> {
+function ready(server: ChildProcessWithoutNullStreams): Promise<void> {
   return new Promise((resolve, reject) => {
     let said = '';
-    server.stderr?.on('data', (chunk: Buffer) => {
+    server.stderr.on('data', (chunk: Buffer) => {
       said += chunk.toString();
       if (said.includes('ready to accept connections')) resolve();
     });
