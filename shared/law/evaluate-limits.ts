@@ -2,6 +2,7 @@ import { limitEnd, type Period } from '../time/limit-end.js';
 import type { ClockFacts, Deadline } from './finding.js';
 import type { Occurrence } from './read-occurrence.js';
 import type { Comparison, DutyRule, Limit, LimitTime, TestName } from './rule-pack.js';
+import { nameTime } from './name-law-terms.js';
 import { standingReadings } from './weigh-basis.js';
 
 /** What a limit needs beside the rule itself. */
@@ -30,6 +31,17 @@ export function evaluateLimits(
     .filter((limit) => mayApply(limit, covering, test, facts))
     .flatMap((limit) => limitDeadlines(limit, test, facts, context));
   return deadlines.reduce(earlier);
+}
+
+/** Times that weaker or superseded sources name for a test: shown, and no clock of theirs runs. */
+export function remarkOnLimits(rule: Pick<DutyRule, 'limits'>, test: TestName): string {
+  const weaker = rule.limits
+    .filter((limit) => limit.tests.includes(test))
+    .flatMap((limit) => {
+      const [best] = standingReadings(limit.readings ?? []);
+      return (limit.readings ?? []).filter(({ basis }) => basis !== best?.basis);
+    });
+  return weaker.map(({ time, source }) => ` ${nameTime(time)} by a weaker source (${source}).`).join('');
 }
 
 /** The earlier of two deadlines; of two at one instant, the immediate one. */

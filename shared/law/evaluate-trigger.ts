@@ -1,6 +1,6 @@
 import { jsonPointer } from '../kernel/json-pointer.js';
 import { anyOf, truthOf, type Truth } from '../kernel/truth.js';
-import { earlier, evaluateLimits, type LimitContext } from './evaluate-limits.js';
+import { earlier, evaluateLimits, remarkOnLimits, type LimitContext } from './evaluate-limits.js';
 import { NOTHING_SPECIAL, type DatedOpenPoint, type TestResult, type TriggerFinding } from './finding.js';
 import type { Occurrence } from './read-occurrence.js';
 import type { DutyRule, RulePack, TestName, Trigger } from './rule-pack.js';
@@ -52,7 +52,7 @@ export function evaluateTrigger(
   return {
     test: trigger.test,
     value,
-    text: trigger.note === '' ? result.text : `${result.text} Law: ${trigger.note}`,
+    text: `${result.text}${trigger.note && ` Law: ${trigger.note}`}${remarkOnLimits(rule, trigger.test)}`,
     citation: trigger.citation ?? null,
     deadline: value === 'true' ? deadlines.reduce(earlier) : null,
     open,

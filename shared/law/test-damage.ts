@@ -34,7 +34,7 @@ export function testDamage(trigger: Trigger, damage: DamageFacts): TestResult {
   const open = proven ? [] : openPoints(test, groups, damage, needs);
   return {
     value,
-    text: sentence(test, readings, groups, damage),
+    text: sentence(trigger, readings, groups, damage),
     holding: proven ? [NOTHING_SPECIAL] : [],
     open: open.map((point) => ({ point, clock: NOTHING_SPECIAL })),
   };
@@ -172,7 +172,7 @@ const TEST_WORDS: Record<DamageTest, string> = {
 };
 
 function sentence(
-  test: DamageTest,
+  { test, readings: all = [] }: Trigger,
   readings: readonly AmountReading[],
   groups: readonly DamageGroup[],
   damage: DamageFacts,
@@ -180,12 +180,19 @@ function sentence(
   const low = Math.max(0, ...groups.map((group) => lowTotal(group)));
   const high = damage.complete ? Math.max(0, ...groups.map((group) => highTotal(group))) : Infinity;
   const known = low === high ? dollars(low) : `from ${dollars(low)} to ${dollars(high)}`;
-  return `${TEST_WORDS[test]}: ${known} on the facts${readings.map(amountWords).join('')}.`;
+  const superseded = all
+    .filter(({ basis }) => basis === 'superseded')
+    .map((reading) => `; superseded and not counted: ${amountOf(reading)} (${reading.source})`);
+  return `${TEST_WORDS[test as DamageTest]}: ${known} on the facts${readings.map(amountWords).join('')}${superseded.join('')}.`;
 }
 
 function amountWords(reading: AmountReading, index: number): string {
-  const amount = nameAmount(reading.amountUsd, reading.comparison);
+  const amount = amountOf(reading);
   return index === 0 ? `; the law asks for ${amount}` : `; another source (${reading.source}) has ${amount}`;
+}
+
+function amountOf({ amountUsd, comparison }: AmountReading): string {
+  return nameAmount(amountUsd, comparison);
 }
 
 function itemWords({ item }: DamageReading): string {
