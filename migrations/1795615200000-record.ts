@@ -1,5 +1,6 @@
 import type { QueryRunner } from 'typeorm';
 import { choice, day, flag, id, instant, integer, json, reference, text } from './kit/columns.js';
+import { indexWords } from './kit/index-words.js';
 import { Migration } from './kit/migration.js';
 import { createTable } from './kit/tables.js';
 
@@ -39,6 +40,11 @@ export class CreateRecord1795615200000 extends Migration {
       ],
       { primary: ['incident_id', 'section'] },
     );
+    await indexWords(runner, {
+      table: 'incident_section',
+      key: ['incident_id', 'section'],
+      column: 'words',
+    });
     await createTable(
       runner,
       'amendment',

@@ -1,5 +1,6 @@
 import { appendFileSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { beforeAll, expect, it } from 'vitest';
+import { checkRecord } from '../../src/server/record/record.api.js';
 import { describeEngines } from '../support/databases.js';
 import { person, RECORD } from './record-app.js';
 import { Client } from './record-desk.js';
@@ -25,6 +26,14 @@ describeEngines('a check of the record', RECORD, (desk) => {
 
   it('finds everything as it was written', async () => {
     expect(await client.check()).toEqual([]);
+  });
+
+  it('is made from the settings of the environment, as the command makes it', async () => {
+    const { target } = desk;
+    const DATABASE_URL = target.engine === 'sqlite' ? `sqlite:${target.file}` : target.url;
+    const environment = { DATABASE_URL, RECORD_HEADS_FILE: client.headsFile };
+    expect(await checkRecord(environment)).toEqual({ incidents: 4, amendments: 11, faults: [] });
+    await expect(checkRecord({ DATABASE_URL: 'mysql://x' })).rejects.toThrow('DATABASE_URL must be');
   });
 
   const PEOPLE = `incident_id = (SELECT id FROM incident WHERE reference LIKE '%-0004') AND section = 'people'`;

@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { searchable } from '../../../shared/record/section-words.js';
 import type { JsonObject } from '../../../shared/record/json-value.js';
 import { callIsIncident } from '../../../shared/call/call-is-incident.js';
 import { zoneClock } from '../../../shared/time/zone-clock.js';
@@ -31,10 +30,7 @@ import { RecordSettings } from './record-settings.js';
 import { refuse } from './refuse.js';
 import { HEAD_SECTION, headOf, SectionWriter, unwritten } from './section-writer.js';
 
-/** More words than anybody searches for; each costs a look at every section. */
-const MOST_WORDS = 8;
-
-export type IncidentQuery = Omit<IncidentFilter, 'words' | 'counselAccount'> & { q?: string | undefined };
+export type IncidentQuery = Omit<IncidentFilter, 'counselAccount'>;
 export type OpenedIncident = IncidentOutline & { sections: SectionOutline[] };
 
 @Injectable()
@@ -61,14 +57,10 @@ export class IncidentsService {
     return this.opened(body.id ?? id, actor);
   }
 
-  async list({ q, ...filter }: IncidentQuery, page: PageRequest, actor: Actor) {
-    const words = searchable(q ?? '')
-      .split(' ')
-      .filter((word) => word !== '')
-      .slice(0, MOST_WORDS);
+  async list(filter: IncidentQuery, page: PageRequest, actor: Actor) {
     const counsel = actor.kind === 'person' && actor.role === 'counsel';
     const rows = await this.incidents.list(
-      { ...filter, words, counselAccount: counsel ? actor.accountId : undefined },
+      { ...filter, counselAccount: counsel ? actor.accountId : undefined },
       page.after,
       page.limit,
     );

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { Brackets, type SelectQueryBuilder } from 'typeorm';
 import type { IncidentStatus } from '../../../../shared/record/incident-record.js';
 import type { Cursor } from '../../platform/http/cursor.js';
+import { withWords } from '../../platform/database/with-words.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { CounselRequestRow } from './aside.row.js';
 import { IncidentRow, SectionRow } from './incident.row.js';
@@ -10,8 +11,8 @@ export interface IncidentFilter {
   status?: IncidentStatus | undefined;
   openedFrom?: string | undefined;
   openedUntil?: string | undefined;
-  /** Each of them must be in some section. */
-  words: readonly string[];
+  /** Each word of it must be in some section, whole or as a beginning. */
+  q?: string | undefined;
   /** Only those that this account of counsel was assigned. */
   counselAccount?: string | undefined;
 }
@@ -64,11 +65,11 @@ export class IncidentsRepository {
       .orderBy('i.openedAt', 'DESC')
       .addOrderBy('i.id', 'DESC')
       .limit(limit + 1);
-    const { status, openedFrom, openedUntil, words, counselAccount } = filter;
+    const { status, openedFrom, openedUntil, q, counselAccount } = filter;
     if (status !== undefined) query.andWhere('i.status = :status', { status });
     if (openedFrom !== undefined) query.andWhere('i.openedAt >= :openedFrom', { openedFrom });
     if (openedUntil !== undefined) query.andWhere('i.openedAt < :openedUntil', { openedUntil });
-    for (const [place, word] of words.entries()) withWord(query, word, `word${place}`);
+    if (q !== undefined) withWords(query, SECTION_WORDS, q);
     if (counselAccount !== undefined) assignedTo(query, counselAccount);
     if (after !== null) behind(query, after);
     return query.getMany();
@@ -88,20 +89,7 @@ export class IncidentsRepository {
 
 type Query = SelectQueryBuilder<IncidentRow>;
 
-function withWord(query: Query, word: string, name: string): void {
-  const section = query
-    .subQuery()
-    .select('1')
-    .from(SectionRow, name)
-    .where(`${name}.incidentId = i.id`)
-    .andWhere(`${name}.words LIKE :${name} ESCAPE '\\'`);
-  query.andWhere(`EXISTS ${section.getQuery()}`, { [name]: `%${escapeLike(word)}%` });
-}
-
-/** `%` and `_` are letters to whoever searches. */
-function escapeLike(word: string): string {
-  return word.replaceAll(/[\\%_]/g, (sign) => `\\${sign}`);
-}
+const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'incident_id', id: 'i.id' };
 
 function assignedTo(query: Query, counselAccount: string): void {
   const request = query
