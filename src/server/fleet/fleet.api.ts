@@ -1,0 +1,1 @@
+export { Fleet, type FoundCraft } from './fleet.js';
