@@ -1,17 +1,15 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readLawCases } from '../determination/law-cases.js';
+import { readSemanticCases } from '../determination/semantic-cases.js';
 import { quietGrounding } from '../determination/situation.js';
 import type { NamedFacts } from './determine-entry.js';
 
 const ROOT = join(import.meta.dirname, '..', '..');
-const FOLDERS = ['fixtures', join('test', 'determination', 'cases')].filter((folder) =>
-  existsSync(join(ROOT, folder)),
-);
 
-/** Every document of facts in the project, good and bad, with the cases beside the packs and some places. */
+/** Every document of facts in the project, good and bad, with the cases beside the packs, those of each rule, and some places. */
 export function collectFacts(): NamedFacts[] {
-  return [...FOLDERS.flatMap(documentsIn), ...readLawCases(), ...PLACES.map(atPlace)];
+  return [...documentsIn('fixtures'), ...readLawCases(), ...readSemanticCases(), ...PLACES.map(atPlace)];
 }
 
 function documentsIn(folder: string): NamedFacts[] {
