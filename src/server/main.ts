@@ -8,14 +8,15 @@ import { DatabaseUnavailableError } from './platform/database/open-database.js';
 async function start(): Promise<void> {
   const config = readConfig(process.env);
   const app = await createApp(config);
-  await app.listen(config.port, config.host);
-  console.log(`Listening on ${await app.getUrl()}`);
-  if (await app.get(FirstAdministrator).isMissing()) console.log(NO_ACCOUNT);
-  if (isOpenToListeners(config)) console.error(PLAIN_HTTP);
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     // What is being answered is answered; nothing new is taken.
     process.once(signal, () => void app.close());
   }
+  const hasNoAccount = await app.get(FirstAdministrator).isMissing();
+  await app.listen(config.port, config.host);
+  console.log(`Listening on ${await app.getUrl()}`);
+  if (hasNoAccount) console.log(NO_ACCOUNT);
+  if (isOpenToListeners(config)) console.error(PLAIN_HTTP);
 }
 
 const NO_ACCOUNT = [

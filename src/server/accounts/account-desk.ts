@@ -12,7 +12,7 @@ import { AccountsModule } from './accounts.module.js';
 import { AccountsService, type NewAccount } from './accounts.service.js';
 import { ACCOUNT_ROWS } from './database/account-rows.js';
 import { AccountsRepository } from './database/accounts.repository.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 import { signInKey } from './sign-in-key.js';
 
 /** Accounts for whoever may use the machine that the service runs on: the first one, and a way back in. */

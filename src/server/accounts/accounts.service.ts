@@ -10,7 +10,7 @@ import { assertFresh, type Versioned } from '../platform/http/entity-tag.js';
 import { AccountsRepository } from './database/accounts.repository.js';
 import type { AccountRow } from './database/account.row.js';
 import { Passwords } from './passwords.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 import { newCode } from './secrets.js';
 import { SessionsService } from './sessions.service.js';
 import { signInKey } from './sign-in-key.js';

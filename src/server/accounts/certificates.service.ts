@@ -16,7 +16,7 @@ import { type CertificateStanding, standingOn } from './certificate-standing.js'
 import { AccountsRepository } from './database/accounts.repository.js';
 import type { CertificateRow } from './database/certificate.row.js';
 import { CertificatesRepository } from './database/certificates.repository.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 
 export interface CertificateView extends Versioned {
   readonly id: string;

@@ -13,7 +13,7 @@ import { DevicesRepository } from './database/devices.repository.js';
 import type { DeviceRow } from './database/device.row.js';
 import { noteUse } from './note-use.js';
 import { networkOf } from './network-of.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 import { hashOf, newCode, newToken, readCode } from './secrets.js';
 import { SessionsService } from './sessions.service.js';
 

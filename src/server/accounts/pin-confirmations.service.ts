@@ -8,7 +8,7 @@ import { AccountsRepository } from './database/accounts.repository.js';
 import type { PinConfirmationRow } from './database/pin-confirmation.row.js';
 import { PinConfirmationsRepository } from './database/pin-confirmations.repository.js';
 import { Passwords } from './passwords.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 
 const TRIES_A_PERSON = 5;
 const TRIES_A_DEVICE = 10;

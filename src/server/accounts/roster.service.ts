@@ -16,7 +16,7 @@ import { AccountsRepository } from './database/accounts.repository.js';
 import { CertificatesRepository } from './database/certificates.repository.js';
 import type { RosterEntryRow } from './database/roster-entry.row.js';
 import { RosterRepository } from './database/roster.repository.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 
 export interface RosterEntryView extends Versioned {
   readonly id: string;

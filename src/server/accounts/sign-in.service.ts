@@ -14,7 +14,7 @@ import type { PersonActor } from './actor.js';
 import { AccountsRepository, type AccountSecrets } from './database/accounts.repository.js';
 import { networkOf } from './network-of.js';
 import { Passwords } from './passwords.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 import { type NewSession, SessionsService } from './sessions.service.js';
 import { signInKey } from './sign-in-key.js';
 
