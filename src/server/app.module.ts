@@ -5,6 +5,8 @@ import type { Geography } from '../../shared/place/geography.js';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { ACCOUNT_ROWS } from './accounts/database/account-rows.js';
 import { DeterminationModule } from './determination/determination.module.js';
+import { FLEET_ROWS } from './fleet/database/fleet-rows.js';
+import { FleetModule } from './fleet/fleet.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
 import { DatabaseModule } from './platform/database/database.module.js';
@@ -33,8 +35,13 @@ export class AppModule {
         { provide: AccessTable, useValue: access },
       ],
       imports: [
-        DatabaseModule.with({ target: database, rows: [...ACCOUNT_ROWS], migrations: ALL_MIGRATIONS }),
+        DatabaseModule.with({
+          target: database,
+          rows: [...ACCOUNT_ROWS, ...FLEET_ROWS],
+          migrations: ALL_MIGRATIONS,
+        }),
         AccountsModule,
+        FleetModule.with(AccountsModule),
         LawModule.with(packs),
         DeterminationModule.with({ packs, geography }),
         HealthModule.with({ packs, version: published.version }),

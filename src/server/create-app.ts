@@ -7,6 +7,7 @@ import { ACCOUNT_ANSWERS, ACCOUNT_REQUESTS } from './accounts/account-schemas.js
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { AppModule } from './app.module.js';
 import { DeterminationService } from './determination/determination.service.js';
+import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
 import { loadRulePacks, readRulePacks } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
 import type { Config } from './platform/config.js';
@@ -89,6 +90,7 @@ function describe(
     schemas: {
       ...ACCOUNT_REQUESTS,
       ...ACCOUNT_ANSWERS,
+      ...FLEET_SCHEMAS,
       ...Object.fromEntries(
         [...schemas].map(([name, schema]) => [
           name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),

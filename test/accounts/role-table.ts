@@ -50,4 +50,37 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'POST /api/certificates': MANAGERS,
   'PATCH /api/certificates/:id': MANAGERS,
   'DELETE /api/certificates/:id': MANAGERS,
+
+  'GET /api/craft': STAFF,
+  'GET /api/craft/matches': STAFF,
+  'GET /api/craft/:id': STAFF,
+  'GET /api/craft/:id/versions': STAFF,
+  'POST /api/craft': MANAGERS,
+  'PUT /api/craft/:id': MANAGERS,
+  'GET /api/craft/:id/service': STAFF,
+  'GET /api/craft/:id/service-steps': STAFF,
+  'POST /api/craft/:id/service-steps': [...STAFF, 'device'],
+  'GET /api/craft/:id/notes': STAFF,
+  'POST /api/craft/:id/notes': [...STAFF, 'device'],
+
+  'GET /api/stations': STAFF,
+  'GET /api/stations/:id': STAFF,
+  'GET /api/stations/:id/versions': STAFF,
+  'POST /api/stations': MANAGERS,
+  'PUT /api/stations/:id': MANAGERS,
+
+  'GET /api/places': STAFF,
+  'GET /api/places/:id': STAFF,
+  'GET /api/places/:id/versions': STAFF,
+  'POST /api/places': MANAGERS,
+  'PUT /api/places/:id': MANAGERS,
+
+  'GET /api/policies': MANAGERS,
+  'GET /api/policies/:id': MANAGERS,
+  'GET /api/policies/:id/versions': MANAGERS,
+  'POST /api/policies': MANAGERS,
+  'PUT /api/policies/:id': MANAGERS,
+
+  'GET /api/release-amounts': STAFF,
+  'POST /api/release-amounts': ADMINISTRATORS,
 };

@@ -36,6 +36,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('determination')
     .addTag('law')
     .addTag('accounts')
+    .addTag('fleet')
     .addTag('service')
     .build();
   const document = SwaggerModule.createDocument(app, config);
