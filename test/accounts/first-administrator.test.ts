@@ -40,12 +40,10 @@ describe('the first start', () => {
 
   it('without an account serves what is public, and says how to make the first administrator', async () => {
     const server = await startServer();
-    let said = '';
-    server.process.stdout?.on('data', (data: Buffer) => (said += data.toString()));
     expect((await fetch(`${server.url}/api/law/TX`)).status).toBe(200);
     expect((await fetch(`${server.url}/api/accounts`)).status).toBe(401);
     expect(await server.stop()).toBe(0);
-    expect(said).toContain('npm run -s account -- create --role administrator');
+    expect(server.said()).toContain('npm run -s account -- create --role administrator');
   });
 
   it('refuses a password that nobody may have, and does not repeat it', async () => {

@@ -9,6 +9,8 @@ const MAIN = join(import.meta.dirname, '..', '..', 'dist', 'src', 'server', 'mai
 export interface RunningServer {
   url: string;
   process: ChildProcess;
+  /** What it has printed so far. */
+  said: () => string;
   /** Ends it as a service manager would, and gives its exit status. */
   stop: () => Promise<number | null>;
 }
@@ -58,5 +60,5 @@ async function start(environment: Record<string, string>): Promise<RunningServer
     child.kill('SIGTERM');
     return exit;
   };
-  return { url: first, process: child, stop };
+  return { url: first, process: child, said: () => stdout, stop };
 }
