@@ -1,5 +1,8 @@
 import sqlite3 from 'sqlite3';
 
+export const OPEN_WRITER = sqlite3.OPEN_READWRITE | sqlite3.OPEN_CREATE | sqlite3.OPEN_FULLMUTEX;
+export const OPEN_READER = sqlite3.OPEN_READONLY | sqlite3.OPEN_FULLMUTEX;
+
 /**
  * FULL: an acknowledged write is on the disk, whatever happens to the power. secure_delete: what is withdrawn from the
  * record leaves the file too and does not linger in its free pages.
@@ -15,9 +18,9 @@ class Connection extends sqlite3.Database {
       if (error) opened(error);
       else this.exec(PRAGMAS, opened);
     });
-    // One statement of a connection at a time: the others would wait for its lock, each holding one of the few
-    // threads that the other connection, the files and the password hashes need as well.
-    this.serialize();
+    // One statement of the reader at a time: the others would wait for its lock, each holding one of the few threads
+    // that the writer, the files and the password hashes need as well. The writer has one unit of work at a time.
+    if (mode === OPEN_READER) this.serialize();
   }
 
   /**
@@ -35,6 +38,3 @@ export const sqliteDriver = {
   OPEN_URI: sqlite3.OPEN_URI,
   verbose: (): unknown => sqliteDriver,
 };
-
-export const OPEN_WRITER = sqlite3.OPEN_READWRITE | sqlite3.OPEN_CREATE | sqlite3.OPEN_FULLMUTEX;
-export const OPEN_READER = sqlite3.OPEN_READONLY | sqlite3.OPEN_FULLMUTEX;
