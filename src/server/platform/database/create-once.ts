@@ -1,7 +1,6 @@
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
 import type { Clock } from '../clock.js';
 import { CreateOnceRow } from './create-once.row.js';
-import { DatabaseError } from './database-errors.js';
 import type { UnitOfWork } from './unit-of-work.js';
 
 export interface CreateRequest {
@@ -34,21 +33,11 @@ export class CreateOnce {
   ) {}
 
   /**
-   * Does `create` with a new id unless a request with this key has done so before. It opens the unit of work itself
-   * and belongs in no other one.
+   * Does `create` with a new id unless a request with this key has done so before. Of two that arrive together,
+   * PostgreSQL has the second one done again, since both looked for the key first, and then it finds the first.
    * @throws KeyUsedBeforeError
    */
-  async run(request: CreateRequest, create: (id: string) => Promise<void>): Promise<Created> {
-    try {
-      return await this.attempt(request, create);
-    } catch (error) {
-      // PostgreSQL lets two retries run side by side; whoever comes second fails on the key and finds the row then.
-      if (!(error instanceof DatabaseError && error.constraint === 'pk_create_once')) throw error;
-      return this.attempt(request, create);
-    }
-  }
-
-  private attempt(
+  run(
     { operation, key: idempotencyKey, body }: CreateRequest,
     create: (id: string) => Promise<void>,
   ): Promise<Created> {
