@@ -1,4 +1,4 @@
-import type { ApiBodyOptions } from '@nestjs/swagger';
+import { type ApiBodyOptions, ApiHeader } from '@nestjs/swagger';
 import type { Shape } from '../../../shared/wire/record-members.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
 
@@ -8,6 +8,18 @@ type InlineBody = Extract<ApiBodyOptions, { schema: unknown }>;
 export const PROBLEM = {
   'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } },
 };
+
+/** On a route that creates: the same key never makes a second one. */
+export const WithKey = (): MethodDecorator =>
+  ApiHeader({
+    name: 'Idempotency-Key',
+    required: true,
+    description: 'New for each create, kept for its retries.',
+  });
+
+/** On a route that changes something in the version that was seen. */
+export const WithVersion = (): MethodDecorator =>
+  ApiHeader({ name: 'If-Match', required: true, description: 'The ETag of that version, such as "3".' });
 
 /** The body of a route by its class, with examples. */
 export function bodyOf(shape: Shape, examples: Record<string, unknown> = {}): ApiBodyOptions {

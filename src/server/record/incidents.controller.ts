@@ -11,7 +11,7 @@ import { answerCreated, answerVersioned } from '../platform/http/entity-tag.js';
 import { readIdempotencyKey } from '../platform/http/idempotency-key.js';
 import { MayUse } from '../platform/http/may-use.js';
 import { readInput } from '../platform/http/read-input.js';
-import { bodyOf, PROBLEM } from './api-words.js';
+import { PROBLEM, WithKey, WithVersion, bodyOf } from './api-words.js';
 import { HistoryService } from './history.service.js';
 import { IncidentsService } from './incidents.service.js';
 
@@ -25,6 +25,7 @@ export class IncidentsController {
 
   @Post()
   @MayUse('staff', 'manager', 'administrator', 'device')
+  @WithKey()
   @ApiOperation({
     operationId: 'openIncident',
     summary: 'Opens an incident from whatever is known',
@@ -80,6 +81,7 @@ export class IncidentsController {
 
   @Put(':id/status')
   @MayUse('manager', 'administrator')
+  @WithVersion()
   @ApiOperation({ operationId: 'setIncidentStatus', summary: 'Closes an incident or opens it again' })
   @ApiBody(bodyOf(SetStatusDto))
   @ApiResponse({ status: 412, description: 'Changed meanwhile: both versions.', content: PROBLEM })

@@ -103,8 +103,9 @@ export class IncidentsService {
     return { ...outlineOf(incident), sections: sections.map(sectionOutline) };
   }
 
-  private async create(id: string, { call = {} }: OpenIncidentDto, actor: Actor): Promise<void> {
-    if (await this.incidents.exists(id)) refuse(409, 'There is an incident with this id already.', '/id');
+  private async create(id: string, { id: named, call = {} }: OpenIncidentDto, actor: Actor): Promise<void> {
+    if (named !== undefined && (await this.incidents.exists(id)))
+      refuse(409, 'There is an incident with this id already.', '/id');
     const openedAt = this.clock.now();
     const { timeZone } = this.settings;
     const year = zoneClock(timeZone).localDate(Date.parse(openedAt)).slice(0, 4);

@@ -8,7 +8,7 @@ import { answerCreated } from '../platform/http/entity-tag.js';
 import { readIdempotencyKey } from '../platform/http/idempotency-key.js';
 import { MayUse } from '../platform/http/may-use.js';
 import { readInput } from '../platform/http/read-input.js';
-import { bodyOf } from './api-words.js';
+import { WithKey, bodyOf } from './api-words.js';
 import { PrivilegedService } from './privileged.service.js';
 
 @ApiTags('record')
@@ -18,6 +18,7 @@ export class PrivilegedController {
 
   @Post('counsel-requests')
   @MayUse('manager', 'administrator')
+  @WithKey()
   @ApiOperation({
     operationId: 'enterCounselRequest',
     summary: 'That counsel asked for notes: who and when',
@@ -44,6 +45,7 @@ export class PrivilegedController {
 
   @Post('counsel-requests/:request/entries')
   @MayUse('manager', 'administrator')
+  @WithKey()
   @ApiOperation({
     operationId: 'writePrivilegedEntry',
     summary: 'A note for counsel, apart from the record',

@@ -12,7 +12,7 @@ import { MayUse } from '../platform/http/may-use.js';
 import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
 import { readInput } from '../platform/http/read-input.js';
 import { isObject } from '../../../shared/wire/is-object.js';
-import { bodyOf, PROBLEM } from './api-words.js';
+import { PROBLEM, WithVersion, bodyOf } from './api-words.js';
 import { DraftsService } from './drafts.service.js';
 import { sectionNamed } from './incident-access.js';
 import { SectionsService } from './sections.service.js';
@@ -53,6 +53,7 @@ export class SectionsController {
   @Put('sections/:section')
   @MayUse('staff', 'manager', 'administrator', 'device')
   @SECTION
+  @WithVersion()
   @ApiOperation({
     operationId: 'writeSection',
     summary: 'Finishes a section, or amends it',
