@@ -16,6 +16,18 @@ export const CALL_CHANNELS: readonly CallChannel[] = [
   'other',
 ];
 
+/** How a craft that was not back turned out. */
+export type OverdueEnd = 'late' | 'broken-down' | 'aground' | 'stolen' | 'found-empty' | 'became-incident';
+
+export const OVERDUE_ENDS: readonly OverdueEnd[] = [
+  'late',
+  'broken-down',
+  'aground',
+  'stolen',
+  'found-empty',
+  'became-incident',
+];
+
 /** Somebody who can be reached about what happened. */
 export interface Party {
   name?: string;
@@ -23,6 +35,36 @@ export interface Party {
   role?: string;
   callBack?: string;
   address?: string;
+}
+
+/** What somebody is asked who tells it only afterwards, such as a guest a week later. */
+export interface LateNotice {
+  whyNow?: Known<string>;
+  /** Whom of ours they told at the time, and when (RFC 3339): then the business has known since. */
+  toldThen?: Known<string>;
+  toldThenAt?: Known<string>;
+  /** Care that they had since, in their words: what they needed is for the section on people. */
+  careSince?: Known<string>;
+  /** Papers, pictures or messages that they have. */
+  keeps?: Known<string>;
+}
+
+/** A craft that is not back, and how that turned out. */
+export interface Overdue {
+  /** RFC 3339, as all times here. */
+  dueBackAt?: Known<string>;
+  lastSeenAt?: Known<string>;
+  lastSeenWhere?: Known<string>;
+  lastSpokenAt?: Known<string>;
+  /** Where they meant to go. */
+  plan?: Known<string>;
+  /** Telephone, loud hailer, the far ramp: what was tried to reach them. */
+  tried?: string[];
+  searchBegan?: Stamp;
+  ended?: Known<OverdueEnd>;
+  endedAt?: Known<string>;
+  /** Where and how it was found, or who brought it back. */
+  endedHow?: Known<string>;
 }
 
 /** The first notice that somebody needs help. Every member may be missing: any one of them makes an incident. */
@@ -45,4 +87,6 @@ export interface Call {
   peopleInWater?: Known<number>;
   inDangerNow?: Known<Ternary>;
   emergencyServicesTold?: Known<Ternary>;
+  late?: LateNotice;
+  overdue?: Overdue;
 }

@@ -1,7 +1,6 @@
 import type { Known } from '../call/known.js';
 import type { Stamp } from '../call/stamp.js';
 import type { Ternary } from '../kernel/truth.js';
-import type { Quantity } from './quantity-as-entered.js';
 
 /** What happened, as it is understood so far. */
 export interface AccountSection {
@@ -15,28 +14,13 @@ export interface AccountSection {
   contributingFactors?: Known<string[]>;
 }
 
-export interface ConditionsSection {
-  weather?: Known<string>;
-  water?: Known<string>;
-  waves?: Known<Quantity>;
-  wind?: Known<Quantity>;
-  windFrom?: Known<string>;
-  visibility?: Known<string>;
-  light?: Known<string>;
-  airTemperature?: Known<Quantity>;
-  waterTemperature?: Known<Quantity>;
-  waterDepth?: Known<Quantity>;
-  current?: Known<string>;
-  traffic?: Known<string>;
-  hazards?: Known<string>;
-  forecastUsed?: Known<string>;
-}
-
 /** A correction to a statement; the words themselves stay. */
 export interface Addendum {
   id: string;
   at?: string;
+  /** Whose words they are, and who wrote them down. */
   by?: string;
+  takenBy?: string;
   words?: string;
 }
 
@@ -53,9 +37,18 @@ export interface Statement {
   present?: string[];
   language?: string;
   interpreter?: string;
+  /** As they were spoken or written, in that language. */
   words?: string;
+  /** Beside the words, never in their place. */
+  translation?: string;
+  readBack?: Known<Ternary>;
+  signed?: Known<Ternary>;
+  /** Where the paper or the recording is. */
+  original?: string;
   copyGiven?: Known<Ternary>;
+  copyGivenAt?: Known<string>;
   refused?: Known<Ternary>;
+  whyRefused?: Known<string>;
   addenda?: Addendum[];
 }
 
@@ -78,12 +71,16 @@ export const CONTACT_PARTIES: readonly ContactParty[] = [
   'other',
 ];
 
-/** One exchange with somebody outside. */
+/** One exchange with somebody outside, both ways. */
 export interface Contact {
   id: string;
   at?: Stamp;
   party?: ContactParty;
   name?: string;
+  /** Id of a person of the section on people: the other side of the exchange, or whom a lawyer speaks for. */
+  person?: string;
+  /** Whom a lawyer or an insurer speaks for, where that person is not listed. */
+  speaksFor?: string;
   channel?: string;
   direction?: 'in' | 'out';
   by?: string;
@@ -92,7 +89,11 @@ export interface Contact {
   writtenDemand?: Known<Ternary>;
   /** A lawyer speaks for them: no automatic mail goes to this person any more. */
   lawyerSpeaks?: Known<Ternary>;
+  /** Where the letter or the message is kept. */
+  paper?: string;
+  /** What we promised, and by when (RFC 3339). */
   promised?: string;
+  promisedBy?: string;
 }
 
 export interface ContactsSection {
@@ -107,21 +108,9 @@ export interface TimelineEntry {
   /** One line of the radio: on which channel, and who spoke. */
   radioChannel?: string;
   speaker?: string;
+  spokenTo?: string;
 }
 
 export interface TimelineSection {
   entries?: TimelineEntry[];
-}
-
-/** The joint inspection of one minute when a craft comes back. */
-export interface CheckInSection {
-  departedAt?: Known<string>;
-  returnedAt?: Known<string>;
-  inspected?: Stamp;
-  by?: string;
-  found?: Known<string>;
-  renterAnswer?: Known<'agrees' | 'disputes' | 'refuses' | 'absent'>;
-  renterWords?: string;
-  /** Where the signature is kept. */
-  signature?: string;
 }

@@ -1,9 +1,17 @@
 import type { FieldError } from '../kernel/field-error.js';
 import type { FieldEdit } from './find-changes.js';
 
-/** Words of a person that are on record: they stay, and a correction is added beside them. */
-const STATEMENT_WORDS = /^\/statements\/[^/]+\/words$/;
-const ADDENDUM = /^\/statements\/[^/]+\/addenda\/[^/]+\/words$/;
+/** What stays as it was once it is on record, with what to do instead. */
+const LASTING: readonly (readonly [RegExp, string])[] = [
+  [
+    /^\/statements\/[^/]+\/(addenda\/[^/]+\/)?words$/,
+    'A statement stays as it was given: add the correction under addenda, or withdraw the field.',
+  ],
+  [
+    /^\/handedOver\/[^/]+\/(what|to|sheet\/.+)$/,
+    'What an authority was given stays as it was logged: log what was given later as another item.',
+  ],
+];
 
 /** Whether an amendment changes or removes what stood there, rather than adding to it. */
 export function altersWords(edits: readonly FieldEdit[]): boolean {
@@ -17,12 +25,10 @@ export function altersWords(edits: readonly FieldEdit[]): boolean {
  * // [{ pointer: '/statements/s1/words', detail: 'A statement stays as it was given: …' }]
  */
 export function findForbiddenChanges(edits: readonly FieldEdit[]): FieldError[] {
-  return edits
-    .filter(({ path, from }) => from !== null && (STATEMENT_WORDS.test(path) || ADDENDUM.test(path)))
-    .map(({ path }) => ({
-      pointer: path,
-      detail: 'A statement stays as it was given: add the correction under addenda, or withdraw the field.',
-    }));
+  return edits.flatMap(({ path, from }) => {
+    const [, detail] = LASTING.find(([lasting]) => lasting.test(path)) ?? [];
+    return from === null || detail === undefined ? [] : [{ pointer: path, detail }];
+  });
 }
 
 function isList(value: unknown): value is readonly unknown[] {

@@ -51,11 +51,27 @@ export const MONEY_KINDS: readonly MoneyKind[] = [
 export interface MoneyFact {
   id: string;
   kind?: MoneyKind;
+  /** For a deposit, a charge or a refund it is often enough that there is one. */
+  exists?: Known<Ternary>;
   amount?: Known<Amount>;
+  /** Id of a craft of the section on craft. */
+  craft?: string;
+  /** Id of the damage line that it is about. */
+  line?: string;
   day?: string;
   from?: string;
   to?: string;
   paper?: string;
+}
+
+/** How long a craft earned nothing. */
+export interface OutOfService {
+  id: string;
+  craft?: string;
+  /** Days of the calendar, YYYY-MM-DD. */
+  from?: string;
+  until?: string;
+  days?: Known<number>;
 }
 
 export interface DamageSection {
@@ -64,4 +80,5 @@ export interface DamageSection {
   lines?: DamageLine[];
   money?: MoneyFact[];
   daysOutOfService?: Known<number>;
+  outOfService?: OutOfService[];
 }

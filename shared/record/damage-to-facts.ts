@@ -8,7 +8,8 @@ const NO_BOUND_CENTS = 1_000_000_000_00;
 
 /**
  * A damage line as the determination reads it. A line whose kind nobody has said is taken for property that counts
- * everywhere, and one amount that is missing beside another leaves the sum open above, never below.
+ * everywhere, and one amount that is missing beside another leaves the sum open above, never below. What is known to
+ * have been there at check-out is no damage of this occurrence: it stays listed, and comes to nothing.
  * @example
  * damageToFacts({ id: 'd1', material: known(1500), labour: known(600) }, new Set())
  * // { id: 'd1', of: 'other-property', amount: 2100 }
@@ -34,7 +35,8 @@ interface Cents {
 const NOTHING: Cents = { low: 0, high: 0 };
 const UNKNOWN: Cents = { low: 0, high: NO_BOUND_CENTS };
 
-function amountOf({ amount, material, labour }: DamageLine, of: DamagedThing): Amount {
+function amountOf({ amount, material, labour, newSinceCheckOut }: DamageLine, of: DamagedThing): Amount {
+  if (newSinceCheckOut?.value === 'no') return 0;
   if (amount !== undefined) return amount.value;
   if (material === undefined && labour === undefined) return 'unknown';
   const work = centsOf(labour?.value);

@@ -1,12 +1,12 @@
 import type { Call } from '../call/call.js';
 import type {
   AccountSection,
-  CheckInSection,
-  ConditionsSection,
   ContactsSection,
   StatementsSection,
   TimelineSection,
 } from './account-sections.js';
+import type { CheckInSection } from './check-in-section.js';
+import type { ConditionsSection } from './conditions-section.js';
 import type { CraftSection } from './craft-section.js';
 import type { DamageSection } from './damage-section.js';
 import type { PeopleSection } from './people-section.js';

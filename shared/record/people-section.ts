@@ -28,18 +28,33 @@ export interface Minor {
   guardian?: string;
   relation?: string;
   guardianPresent?: Known<Ternary>;
+  guardianPhone?: string;
   releasedTo?: string;
+  releasedToRelation?: string;
+  releasedBy?: string;
   released?: Stamp;
 }
 
 /** Name and pictures of the dead are restricted wherever the record is shown. */
 export interface Death {
+  /** Where, doing what, with whom. */
   lastSeen?: Known<string>;
+  lastSeenAt?: Known<string>;
+  lastSeenBy?: string;
   craftFoundAt?: Known<string>;
+  craftFoundWhere?: Known<string>;
+  craftFoundBy?: string;
   foundAt?: Known<string>;
+  foundWhere?: Known<string>;
   foundBy?: string;
   /** What the examiner found; until then it is pending and nobody's guess is written here. */
   cause?: Known<string>;
+  /** Who decides on the cause, and under which number. */
+  examiner?: string;
+  examinerReference?: string;
+  /** The agency that tells the family: it is not for us to be first. */
+  familyToldBy?: string;
+  familyTold?: Stamp;
 }
 
 /** One person concerned, and what became of them. */

@@ -2,9 +2,10 @@ import { valueOf } from '../call/known.js';
 import type { Craft } from './craft-section.js';
 import { damageToFacts } from './damage-to-facts.js';
 import { definedMembers } from './defined-members.js';
-import type { IncidentFacts, Place, Vessel } from './incident-facts.js';
+import type { Assessment, IncidentFacts, Place, Vessel } from './incident-facts.js';
 import type { IncidentRecord } from './incident-record.js';
 import { personToFacts } from './people-to-facts.js';
+import type { EmergencyResponseSection } from './response-sections.js';
 import type { TimeAndPlace } from './time-and-place.js';
 import { whenItHappened } from './when-it-happened.js';
 
@@ -19,6 +20,7 @@ import { whenItHappened } from './when-it-happened.js';
 export function recordToFacts(record: IncidentRecord): IncidentFacts {
   const { incident, sections } = record;
   const { account, authorities, people, damage, craft: { craft = [] } = {} } = sections;
+  const foundEmpty = valueOf(sections.call?.overdue?.ended) === 'found-empty';
   const { 'time-and-place': where = {}, 'emergency-response': response } = sections;
   const { occurredAt, occurredUntil, learnedAt } = whenItHappened(record);
   const craftIds = new Set(craft.map(({ id }) => id));
@@ -31,19 +33,39 @@ export function recordToFacts(record: IncidentRecord): IncidentFacts {
     federalWaters: valueOf(where.federalWaters),
     involvesVesselOrEquipment: valueOf(account?.involvesVesselOrEquipment),
     casualtyTypes: valueOf(account?.casualtyTypes) ?? [],
-    everyoneAccountedFor: valueOf(people?.everyoneAccountedFor),
+    everyoneAccountedFor: valueOf(people?.everyoneAccountedFor) ?? headcount(response),
     operatorAbleToReport: valueOf(people?.operatorAbleToReport),
     oilSheen: valueOf(account?.oilSheen),
     vessels: craft.map(vesselOf),
     peopleAssessment: valueOf(people?.assessment) ?? 'not-yet',
-    people: (people?.people ?? []).map((person) => personToFacts(person, craftIds, occurredAt)),
-    damageAssessment: valueOf(damage?.assessment) ?? 'not-yet',
+    people: (people?.people ?? []).map((person) => personToFacts(person, craftIds, occurredAt, foundEmpty)),
+    damageAssessment: assessmentOf(sections),
     damage: (damage?.lines ?? []).map((line) => damageToFacts(line, craftIds)),
     officerAtScene: valueOf(authorities?.officerAtScene),
     officerFiledReport: valueOf(authorities?.officerFiledReport),
     emergencyServicesCalled:
       valueOf(response?.emergencyServicesCalled) ?? valueOf(sections.call?.emergencyServicesTold),
   });
+}
+
+/** Fewer found than went out: somebody is not accounted for. As many proves nothing, as the number may be wrong. */
+function headcount(response: EmergencyResponseSection = {}): 'no' | undefined {
+  const [expected, found] = [valueOf(response.headcountExpected), valueOf(response.headcountFound)];
+  return expected !== undefined && found !== undefined && found < expected ? 'no' : undefined;
+}
+
+function assessmentOf(sections: IncidentRecord['sections']): Assessment {
+  const said = valueOf(sections.damage?.assessment) ?? 'not-yet';
+  return said === 'complete' && hasUnlistedFinding(sections) ? 'partial' : said;
+}
+
+/** Something new was found at check-in that no damage line puts a figure on: then not all damage is listed. */
+export function hasUnlistedFinding({ damage, 'check-in': checkIn }: IncidentRecord['sections']): boolean {
+  const lines = new Set((damage?.lines ?? []).map(({ id }) => id));
+  return (checkIn?.findings ?? []).some(
+    ({ shownAtCheckOut, damageLine }) =>
+      valueOf(shownAtCheckOut) !== 'yes' && (damageLine === undefined || !lines.has(damageLine)),
+  );
 }
 
 function placeOf(where: TimeAndPlace, businessZone: string): Place {

@@ -16,11 +16,17 @@ export function searchable(text: string): string {
 
 /** What a section is found by: all its words, without the names of members, the ids of items and the times. */
 export function sectionWords(document: JsonObject): string {
-  const words = [...flattenSection(document)].flatMap(([path, value]) =>
-    /(^|\/)(id|craft|person|at|startedAt|endedAt|timeZone)$/.test(path) ? [] : wordsIn(value),
-  );
+  const fields = flattenSection(document);
+  const words = [...fields].flatMap(([path, value]) => {
+    const listsItems = Array.isArray(value) && fields.has(`${path}/${String(value[0])}/id`);
+    return listsItems || UNSAID.test(path) ? [] : wordsIn(value);
+  });
   return searchable(words.join(' \n '));
 }
+
+/** Ids of items elsewhere, and times: nobody looks for these by words. */
+const UNSAID =
+  /\/(id|craft|person|at|\w+At|promisedBy|extendedUntil|timeZone|renterPerson|officer|line|damageLine|patients|briefed)$/;
 
 function wordsIn(value: JsonValue): string[] {
   if (typeof value === 'string') return [value];

@@ -4,6 +4,8 @@ import type { RecordSections, SectionName } from './incident-record.js';
 export interface IncidentSummary {
   said?: string;
   kind?: string;
+  /** How a craft that was not back turned out. */
+  ended?: string;
   craft?: string[];
   occurredAt?: string;
   where?: string;
@@ -37,9 +39,10 @@ export const SUMMARIZED: readonly SectionName[] = ['call', 'time-and-place', 'cr
 type Summary = { [M in keyof IncidentSummary]: IncidentSummary[M] | undefined };
 
 const SUMMARIES: { [N in SectionName]?: (section: RecordSections[N]) => Summary } = {
-  call: ({ said, kind, craftNamed, happenedWhere }) => ({
+  call: ({ said, kind, craftNamed, happenedWhere, overdue }) => ({
     said: cut(said),
     kind,
+    ended: overdue?.ended?.value,
     craft: craftNamed,
     where: cut(happenedWhere?.value),
   }),

@@ -20,13 +20,18 @@ const MINUTE_MS = 60_000;
  * @example whenItHappened(recordOfABareCall).from // 'call'
  */
 export function whenItHappened({ incident, sections }: IncidentRecord): When {
-  const { taken } = sections.call ?? {};
+  const { taken, late } = sections.call ?? {};
+  const occurred = sections['time-and-place']?.occurred?.value;
+  const told = late?.toldThenAt?.value;
   const learned = Math.min(
     readInstant(incident.openedAt),
     ...(taken === undefined ? [] : [stampInstant(taken)]),
+    // Nobody is told of it before it happens: such a time is a slip.
+    ...(told === undefined || (occurred && readInstant(told) < readInstant(occurred.at))
+      ? []
+      : [readInstant(told)]),
   );
   const learnedAt = iso(learned);
-  const occurred = sections['time-and-place']?.occurred?.value;
   if (occurred !== undefined) {
     const { at, until, precision, withinMinutes = 0 } = occurred;
     const give = precision === 'about' ? withinMinutes * MINUTE_MS : 0;

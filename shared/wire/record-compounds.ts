@@ -2,7 +2,6 @@ import type { Known } from '../call/known.js';
 import { HOW_KNOWN, type HowKnown } from '../call/known.js';
 import { STAMP_WAYS, type Stamp } from '../call/stamp.js';
 import type { FieldError } from '../kernel/field-error.js';
-import { UNITS, type Quantity, type Unit } from '../record/quantity-as-entered.js';
 import { PRECISIONS, type Occurred, type Position } from '../record/time-and-place.js';
 import { readInstant } from '../time/read-instant.js';
 import { isDateTime } from './check-date-time.js';
@@ -71,14 +70,6 @@ class PositionDto implements Position {
   asSaid?: string;
 }
 
-class QuantityDto implements Quantity {
-  @Needed(number(-1_000_000, 1_000_000))
-  amount: number;
-
-  @Needed(oneOf(UNITS))
-  unit: Unit;
-}
-
 function objectRule(expected: string, part: () => Shape, relation?: ValueRule['relation']): ValueRule {
   return {
     expected,
@@ -91,7 +82,6 @@ function objectRule(expected: string, part: () => Shape, relation?: ValueRule['r
 
 export const stamp = objectRule('a time: {"at", "how": pressed or entered}', () => StampDto);
 export const position = objectRule('a position: {"latitude", "longitude"}', () => PositionDto);
-export const quantity = objectRule('a measure: {"amount", "unit"}', () => QuantityDto);
 export const occurred = objectRule('a time: {"at", "precision"}', () => OccurredDto, spanFault);
 
 const AMOUNT = 'US dollars as a number, {"low", "high"} or unknown';

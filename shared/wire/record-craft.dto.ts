@@ -3,8 +3,8 @@ import type { Ternary } from '../kernel/truth.js';
 import type { Craft, CraftSection } from '../record/craft-section.js';
 import type { VesselUse } from '../record/incident-facts.js';
 import type { Quantity } from '../record/quantity-as-entered.js';
-import { quantity } from './record-compounds.js';
 import { Items, KnownFact, Needed, Value } from './record-members.js';
+import { quantityOf } from './record-quantity.js';
 import { count, id, line, oneOf, stateCode, ternary, text, yesOrNo } from './record-values.js';
 
 const USES: readonly VesselUse[] = [
@@ -70,7 +70,7 @@ class CraftDto implements Craft {
   @KnownFact(line)
   makeAndModel?: Known<string>;
 
-  @KnownFact(quantity)
+  @KnownFact(quantityOf('length'))
   length?: Known<Quantity>;
 
   @Value(line)
@@ -91,7 +91,7 @@ class CraftDto implements Craft {
   @KnownFact(line)
   activity?: Known<string>;
 
-  @KnownFact(quantity)
+  @KnownFact(quantityOf('speed'))
   speed?: Known<Quantity>;
 
   @KnownFact(line)

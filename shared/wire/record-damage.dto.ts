@@ -7,6 +7,7 @@ import {
   type DamageSection,
   type MoneyFact,
   type MoneyKind,
+  type OutOfService,
 } from '../record/damage-section.js';
 import type { Assessment, DamagedThing, DamageItem } from '../record/incident-facts.js';
 import { ASSESSMENTS } from './record-people.dto.js';
@@ -65,8 +66,17 @@ class MoneyFactDto implements MoneyFact {
   @Value(oneOf(MONEY_KINDS))
   kind?: MoneyKind;
 
+  @KnownFact(ternary)
+  exists?: Known<Ternary>;
+
   @KnownFact(amount)
   amount?: Known<Amount>;
+
+  @Value(id)
+  craft?: string;
+
+  @Value(id)
+  line?: string;
 
   @Value(day)
   day?: string;
@@ -81,6 +91,23 @@ class MoneyFactDto implements MoneyFact {
   paper?: string;
 }
 
+class OutOfServiceDto implements OutOfService {
+  @Needed(id)
+  id: string;
+
+  @Value(id)
+  craft?: string;
+
+  @Value(day)
+  from?: string;
+
+  @Value(day)
+  until?: string;
+
+  @KnownFact(count)
+  days?: Known<number>;
+}
+
 export class DamageSectionDto implements DamageSection {
   @KnownFact(oneOf(ASSESSMENTS))
   assessment?: Known<Assessment>;
@@ -93,4 +120,7 @@ export class DamageSectionDto implements DamageSection {
 
   @KnownFact(count)
   daysOutOfService?: Known<number>;
+
+  @Items(() => OutOfServiceDto)
+  outOfService?: OutOfServiceDto[];
 }

@@ -28,6 +28,9 @@ class AddendumDto implements Addendum {
   @Value(line)
   by?: string;
 
+  @Value(line)
+  takenBy?: string;
+
   @Value(text)
   words?: string;
 }
@@ -66,11 +69,29 @@ class StatementDto implements Statement {
   @Value(text)
   words?: string;
 
+  @Value(text)
+  translation?: string;
+
+  @KnownFact(ternary)
+  readBack?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  signed?: Known<Ternary>;
+
+  @Value(line)
+  original?: string;
+
   @KnownFact(ternary)
   copyGiven?: Known<Ternary>;
 
+  @KnownFact(instant)
+  copyGivenAt?: Known<string>;
+
   @KnownFact(ternary)
   refused?: Known<Ternary>;
+
+  @KnownFact(text)
+  whyRefused?: Known<string>;
 
   @Items(() => AddendumDto)
   addenda?: AddendumDto[];
@@ -94,6 +115,12 @@ class ContactDto implements Contact {
   @Value(line)
   name?: string;
 
+  @Value(id)
+  person?: string;
+
+  @Value(line)
+  speaksFor?: string;
+
   @Value(line)
   channel?: string;
 
@@ -112,8 +139,14 @@ class ContactDto implements Contact {
   @KnownFact(ternary)
   lawyerSpeaks?: Known<Ternary>;
 
+  @Value(line)
+  paper?: string;
+
   @Value(text)
   promised?: string;
+
+  @Value(instant)
+  promisedBy?: string;
 }
 
 export class ContactsDto implements ContactsSection {
@@ -139,6 +172,9 @@ class TimelineEntryDto implements TimelineEntry {
 
   @Value(line)
   speaker?: string;
+
+  @Value(line)
+  spokenTo?: string;
 }
 
 export class TimelineDto implements TimelineSection {

@@ -59,7 +59,16 @@ class MinorDto implements Minor {
   guardianPresent?: Known<Ternary>;
 
   @Value(line)
+  guardianPhone?: string;
+
+  @Value(line)
   releasedTo?: string;
+
+  @Value(line)
+  releasedToRelation?: string;
+
+  @Value(line)
+  releasedBy?: string;
 
   @Value(stamp)
   released?: Stamp;
@@ -70,16 +79,43 @@ class DeathDto implements Death {
   lastSeen?: Known<string>;
 
   @KnownFact(instant)
+  lastSeenAt?: Known<string>;
+
+  @Value(line)
+  lastSeenBy?: string;
+
+  @KnownFact(instant)
   craftFoundAt?: Known<string>;
+
+  @KnownFact(line)
+  craftFoundWhere?: Known<string>;
+
+  @Value(line)
+  craftFoundBy?: string;
 
   @KnownFact(instant)
   foundAt?: Known<string>;
+
+  @KnownFact(line)
+  foundWhere?: Known<string>;
 
   @Value(line)
   foundBy?: string;
 
   @KnownFact(text)
   cause?: Known<string>;
+
+  @Value(line)
+  examiner?: string;
+
+  @Value(line)
+  examinerReference?: string;
+
+  @Value(line)
+  familyToldBy?: string;
+
+  @Value(stamp)
+  familyTold?: Stamp;
 }
 
 class PersonRecordDto implements PersonRecord {

@@ -2,7 +2,7 @@ import type { Known } from '../call/known.js';
 import type { Ternary } from '../kernel/truth.js';
 import type { IssuedGear, RentalOperator, RentalSection, RiderRelease } from '../record/rental-section.js';
 import { Items, KnownFact, Needed, Value } from './record-members.js';
-import { count, id, instant, line, ternary } from './record-values.js';
+import { count, id, ids, instant, line, ternary } from './record-values.js';
 
 class RiderReleaseDto implements RiderRelease {
   @Needed(id)
@@ -13,6 +13,9 @@ class RiderReleaseDto implements RiderRelease {
 
   @KnownFact(ternary)
   signed?: Known<Ternary>;
+
+  @KnownFact(instant)
+  signedAt?: Known<string>;
 
   @Value(line)
   version?: string;
@@ -37,6 +40,12 @@ class RentalOperatorDto implements RentalOperator {
   @Value(id)
   person?: string;
 
+  @Value(line)
+  name?: string;
+
+  @Value(id)
+  craft?: string;
+
   @KnownFact(ternary)
   authorised?: Known<Ternary>;
 
@@ -57,11 +66,20 @@ class IssuedGearDto implements IssuedGear {
   @Value(line)
   what?: string;
 
+  @Value(id)
+  person?: string;
+
+  @KnownFact(count)
+  count?: Known<number>;
+
   @KnownFact(ternary)
   issued?: Known<Ternary>;
 
   @KnownFact(ternary)
   returned?: Known<Ternary>;
+
+  @KnownFact(line)
+  condition?: Known<string>;
 }
 
 export class RentalSectionDto implements RentalSection {
@@ -69,19 +87,40 @@ export class RentalSectionDto implements RentalSection {
   agreement?: string;
 
   @Value(line)
+  agreementVersion?: string;
+
+  @Value(line)
+  agreementOriginal?: string;
+
+  @Value(line)
   renter?: string;
+
+  @Value(id)
+  renterPerson?: string;
+
+  @KnownFact(count)
+  renterAge?: Known<number>;
 
   @KnownFact(ternary)
   identityChecked?: Known<Ternary>;
 
+  @KnownFact(line)
+  identityPaper?: Known<string>;
+
   @KnownFact(ternary)
   cardMatchChecked?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  agesChecked?: Known<Ternary>;
 
   @KnownFact(instant)
   departedAt?: Known<string>;
 
   @KnownFact(instant)
   dueBackAt?: Known<string>;
+
+  @KnownFact(instant)
+  extendedUntil?: Known<string>;
 
   @KnownFact(instant)
   returnedAt?: Known<string>;
@@ -95,8 +134,20 @@ export class RentalSectionDto implements RentalSection {
   @KnownFact(count)
   earlierRentals?: Known<number>;
 
+  @KnownFact(instant)
+  lastRentedAt?: Known<string>;
+
   @KnownFact(ternary)
   briefingGiven?: Known<Ternary>;
+
+  @KnownFact(instant)
+  briefedAt?: Known<string>;
+
+  @Value(ids)
+  briefed?: string[];
+
+  @Value(line)
+  briefingLanguage?: string;
 
   @Value(line)
   briefingBy?: string;
@@ -106,6 +157,9 @@ export class RentalSectionDto implements RentalSection {
 
   @KnownFact(ternary)
   videoShown?: Known<Ternary>;
+
+  @Value(line)
+  videoVersion?: string;
 
   @Items(() => IssuedGearDto)
   gear?: IssuedGearDto[];

@@ -1,17 +1,34 @@
 import type { Known } from '../call/known.js';
 import type { Stamp } from '../call/stamp.js';
 import type { Ternary } from '../kernel/truth.js';
-import type {
-  AuthoritiesSection,
-  EmergencyResponseSection,
-  HandedOver,
-  HelpCall,
-  Officer,
-  Responder,
+import {
+  RESPONDER_KINDS,
+  type DispatchTimes,
+  type EmergencyResponseSection,
+  type HelpCall,
+  type Responder,
+  type ResponderKind,
 } from '../record/response-sections.js';
 import { stamp } from './record-compounds.js';
-import { Items, KnownFact, Needed, Value } from './record-members.js';
-import { count, id, line, lines, ternary, text } from './record-values.js';
+import { Items, KnownFact, Needed, Part, Value } from './record-members.js';
+import { count, id, ids, instant, line, lines, oneOf, ternary, text } from './record-values.js';
+
+class DispatchTimesDto implements DispatchTimes {
+  @KnownFact(instant)
+  received?: Known<string>;
+
+  @KnownFact(instant)
+  sent?: Known<string>;
+
+  @KnownFact(instant)
+  onScene?: Known<string>;
+
+  @KnownFact(instant)
+  atHospital?: Known<string>;
+
+  @KnownFact(instant)
+  cleared?: Known<string>;
+}
 
 class HelpCallDto implements HelpCall {
   @Needed(id)
@@ -24,16 +41,28 @@ class HelpCallDto implements HelpCall {
   number?: string;
 
   @Value(line)
+  channel?: string;
+
+  @Value(line)
   by?: string;
 
   @Value(stamp)
   made?: Stamp;
+
+  @Value(stamp)
+  answered?: Stamp;
+
+  @Value(line)
+  answeredBy?: string;
 
   @Value(line)
   theirReference?: string;
 
   @Value(text)
   said?: string;
+
+  @Part(() => DispatchTimesDto)
+  dispatch?: DispatchTimesDto;
 }
 
 class ResponderDto implements Responder {
@@ -42,6 +71,12 @@ class ResponderDto implements Responder {
 
   @Value(line)
   who?: string;
+
+  @Value(oneOf(RESPONDER_KINDS))
+  kind?: ResponderKind;
+
+  @Value(lines)
+  crew?: string[];
 
   @Value(line)
   craft?: string;
@@ -58,6 +93,15 @@ class ResponderDto implements Responder {
   @Value(stamp)
   handedOver?: Stamp;
 
+  @Value(stamp)
+  atHospital?: Stamp;
+
+  @Value(stamp)
+  back?: Stamp;
+
+  @Value(ids)
+  patients?: string[];
+
   @KnownFact(text)
   care?: Known<string>;
 
@@ -69,6 +113,9 @@ class ResponderDto implements Responder {
 
   @Value(lines)
   gearUsed?: string[];
+
+  @Part(() => DispatchTimesDto)
+  dispatch?: DispatchTimesDto;
 }
 
 export class EmergencyResponseDto implements EmergencyResponseSection {
@@ -86,67 +133,10 @@ export class EmergencyResponseDto implements EmergencyResponseSection {
 
   @KnownFact(count)
   headcountFound?: Known<number>;
-}
-
-class OfficerDto implements Officer {
-  @Needed(id)
-  id: string;
-
-  @Value(line)
-  name?: string;
-
-  @Value(line)
-  badge?: string;
-
-  @Value(line)
-  agency?: string;
-
-  @Value(line)
-  reportNumber?: string;
 
   @Value(stamp)
-  arrived?: Stamp;
-
-  @KnownFact(ternary)
-  filedReport?: Known<Ternary>;
-
-  @KnownFact(text)
-  tests?: Known<string>;
-
-  @KnownFact(text)
-  citations?: Known<string>;
-
-  @KnownFact(ternary)
-  askedNotToInterview?: Known<Ternary>;
-}
-
-class HandedOverDto implements HandedOver {
-  @Needed(id)
-  id: string;
-
-  @Value(text)
-  what?: string;
+  headcountDone?: Stamp;
 
   @Value(line)
-  to?: string;
-
-  @Value(line)
-  by?: string;
-
-  @Value(stamp)
-  at?: Stamp;
-}
-
-export class AuthoritiesDto implements AuthoritiesSection {
-  @KnownFact(ternary)
-  officerAtScene?: Known<Ternary>;
-
-  @KnownFact(ternary)
-  officerFiledReport?: Known<Ternary>;
-
-  @Items(() => OfficerDto)
-  officers?: OfficerDto[];
-
-  @Items(() => HandedOverDto)
-  handedOver?: HandedOverDto[];
+  headcountBy?: string;
 }

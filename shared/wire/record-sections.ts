@@ -1,13 +1,16 @@
 import type { SectionName } from '../record/incident-record.js';
-import { AccountDto, CheckInDto, ConditionsDto } from './record-account.dto.js';
+import { AccountDto } from './record-account.dto.js';
+import { AuthoritiesDto } from './record-authorities.dto.js';
 import { CallDto } from './record-call.dto.js';
+import { CheckInDto } from './record-check-in.dto.js';
+import { ConditionsDto } from './record-conditions.dto.js';
 import { CraftSectionDto } from './record-craft.dto.js';
 import { DamageSectionDto } from './record-damage.dto.js';
 import { ContactsDto, StatementsDto, TimelineDto } from './record-log.dto.js';
 import type { JsonSchema, Shape } from './record-members.js';
 import { PeopleSectionDto } from './record-people.dto.js';
 import { RentalSectionDto } from './record-rental.dto.js';
-import { AuthoritiesDto, EmergencyResponseDto } from './record-response.dto.js';
+import { EmergencyResponseDto } from './record-response.dto.js';
 import { schemaOf } from './record-schema.js';
 import { TimeAndPlaceDto } from './record-time-and-place.dto.js';
 

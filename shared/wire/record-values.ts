@@ -117,6 +117,7 @@ export function listOf(rule: ValueRule, what: string): ValueRule {
 }
 
 export const lines = listOf(line, 'texts');
+export const ids = listOf(id, 'ids');
 export const treatments = listOf(
   oneOf(treatmentSlugs, 'the name of a treatment in the vocabulary'),
   'treatments',

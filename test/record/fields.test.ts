@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildSection } from '../../shared/record/build-section.js';
+import { findForbiddenChanges } from '../../shared/record/check-amendment.js';
 import { findChanges } from '../../shared/record/find-changes.js';
 import { flattenSection } from '../../shared/record/flatten-section.js';
 import { sameJson, type JsonObject } from '../../shared/record/json-value.js';
 import { replayAmendments } from '../../shared/record/replay-amendments.js';
+import { sectionWords } from '../../shared/record/section-words.js';
+import { summarizeSection } from '../../shared/record/summarize-section.js';
 import { SECTION_NAMES } from '../../shared/record/incident-record.js';
 import { sectionSchema } from '../../shared/wire/record-sections.js';
 import { arbitraryOf } from './arbitrary-record.js';
@@ -62,6 +65,61 @@ describe('the fields of a section', () => {
     expect(findChanges({ items: [{ id: 'x' }, { id: 'y' }] }, { items: [{ id: 'y' }, { id: 'x' }] })).toEqual(
       [{ path: '/items', from: ['x', 'y'], to: ['y', 'x'] }],
     );
+  });
+});
+
+describe('a section is found', () => {
+  it.each<[string, JsonObject, string]>([
+    [
+      'by what was said and by whom, not by ids and times',
+      {
+        people: [
+          { id: 'p1', craft: 'c1', name: 'Señora Díaz', seat: { value: 'Rear', known: 'told', by: 'Bo' } },
+        ],
+      },
+      'senora diaz rear bo',
+    ],
+    [
+      'not by what points to something else',
+      {
+        findings: [{ id: 'f1', damageLine: 'd1', what: 'Scratch' }],
+        departedAt: { value: '2026', known: 'saw' },
+      },
+      'scratch',
+    ],
+    [
+      'by what an officer was given',
+      { handedOver: [{ id: 'h1', officer: 'o1', sheet: { owner: 'Lake Rentals', riders: ['Bo', 'Cy'] } }] },
+      'lake rentals bo cy',
+    ],
+  ])('%s', (_what, document, words) => {
+    expect(sectionWords(document)).toBe(words);
+  });
+});
+
+describe('what stays as it was given', () => {
+  it.each([
+    ['/statements/s1/words', true],
+    ['/statements/s1/addenda/a1/words', true],
+    ['/statements/s1/translation', false],
+    ['/handedOver/h1/sheet/owner', true],
+    ['/handedOver/h1/what', true],
+    ['/handedOver/h1/receipt', false],
+    ['/officers/o1/name', false],
+  ])('%s: %s', (path, lasting) => {
+    const change = findForbiddenChanges([{ path, from: 'one', to: 'other' }]);
+    expect(change.map(({ pointer }) => pointer)).toEqual(lasting ? [path] : []);
+    expect(findForbiddenChanges([{ path, from: null, to: 'first' }])).toEqual([]);
+  });
+});
+
+describe('the summary', () => {
+  it('says how a craft that was not back turned out', () => {
+    const overdue = { ended: { value: 'aground' as const, known: 'told' as const } };
+    expect(summarizeSection('call', { kind: 'overdue', overdue })).toEqual({
+      kind: 'overdue',
+      ended: 'aground',
+    });
   });
 });
 

@@ -83,6 +83,37 @@ describe('a section', () => {
     ],
     ['time-and-place', { states: { value: ['TX', 'TX'], known: 'saw' } }, ['/states/value']],
     ['call', { taken: { at: '2026-06-13T16:00:00' } }, ['/taken/at', '/taken/how']],
+    ['call', { overdue: { ended: { value: 'sunk', known: 'told' } } }, ['/overdue/ended/value']],
+    ['call', { late: { toldThenAt: { value: 'at noon', known: 'told' } } }, ['/late/toldThenAt/value']],
+    ['conditions', { wind: { value: { amount: 12, unit: 'ft' }, known: 'saw' } }, ['/wind/value/unit']],
+    ['conditions', { wind: { value: { amount: -1, unit: 'kn' }, known: 'saw' } }, ['/wind/value/amount']],
+    [
+      'craft',
+      { craft: [{ id: 'c1', speed: { value: { amount: 1 }, known: 'told' } }] },
+      ['/craft/0/speed/value/unit'],
+    ],
+    [
+      'emergency-response',
+      {
+        responders: [
+          { id: 'r1', kind: 'navy', patients: ['p 1'], dispatch: { sent: { value: 'x', known: 'told' } } },
+        ],
+      },
+      ['/responders/0/dispatch/sent/value', '/responders/0/kind', '/responders/0/patients/0'],
+    ],
+    [
+      'authorities',
+      { handedOver: [{ id: 'h1', basis: 'order', sheet: { owner: 7 } }] },
+      ['/handedOver/0/basis', '/handedOver/0/sheet/owner'],
+    ],
+    [
+      'check-in',
+      { findings: [{ what: 'scratch', renterAnswer: { value: 'shrugs', known: 'saw' } }] },
+      ['/findings/0/id', '/findings/0/renterAnswer/value'],
+    ],
+    ['rental', { briefed: ['p1', 'p1'] }, ['/briefed']],
+    ['damage', { outOfService: [{ id: 'o1', from: '2026-06-31' }] }, ['/outOfService/0/from']],
+    ['contacts', { contacts: [{ id: 'k1', promisedBy: 'soon' }] }, ['/contacts/0/promisedBy']],
     ['call', { said: 'bell \u0007' }, ['/said']],
     ['call', { said: 'half \ud83d' }, ['/said']],
     ['call', { said: 'x'.repeat(50_001) }, ['/said']],
@@ -108,6 +139,16 @@ describe('a section', () => {
     ],
     ['rental', { '4111111111111111': 'x' }, '/(a number that is not kept)'],
     ['contacts', { contacts: [{ id: 'c1', summary: 'ssn: 219099999' }] }, '/contacts/0/summary'],
+    [
+      'authorities',
+      { handedOver: [{ id: 'h1', sheet: { operator: 'Bo, 219-09-9999' } }] },
+      '/handedOver/0/sheet/operator',
+    ],
+    [
+      'rental',
+      { identityPaper: { value: 'card 4111 1111 1111 1111', known: 'saw' } },
+      '/identityPaper/value',
+    ],
   ])('%s refuses a number that has no place in it, and does not repeat it', (name, input, pointer) => {
     const reading = readSection(name, input);
     expect(reading).toEqual({

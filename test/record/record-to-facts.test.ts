@@ -130,6 +130,74 @@ describe('when it happened', () => {
   });
 });
 
+describe('a craft that is not back', () => {
+  const out = { people: { people: [{ id: 'p1', outcome: saw('not-back' as const) }] } };
+  const ended = (end: 'found-empty' | 'late') => ({ call: { overdue: { ended: saw(end) } } });
+
+  it.each<[string, Partial<RecordSections>, string | undefined, string[]]>([
+    ['nobody knows of harm', out, undefined, ['/occurredAt']],
+    ['it came back late', { ...out, ...ended('late') }, undefined, ['/occurredAt']],
+    // 33 CFR 173.53(a): circumstances that indicate death or injury.
+    [
+      'it was found empty',
+      { ...out, ...ended('found-empty') },
+      'yes',
+      ['/occurredAt', '/people/0/signsOfHarm'],
+    ],
+    [
+      'it was found empty, and they were seen ashore',
+      {
+        people: { people: [{ id: 'p1', outcome: saw('not-back'), signsOfHarm: saw('no') }] },
+        ...ended('found-empty'),
+      },
+      'no',
+      ['/occurredAt'],
+    ],
+  ])('%s', (_what, sections, signs, assumed) => {
+    expect(recordToFacts(record(sections)).people[0]?.signsOfHarm).toBe(signs);
+    expect(listAssumptions(record(sections)).map(({ pointer }) => pointer)).toEqual(assumed);
+  });
+
+  it('is missed since somebody was last seen', () => {
+    const death = { lastSeenAt: saw('2026-06-13T16:05:00Z') };
+    const people = [{ id: 'p1', outcome: saw('missing' as const), death }];
+    expect(recordToFacts(record({ people: { people } })).people[0]?.missingSince).toBe(
+      '2026-06-13T16:05:00Z',
+    );
+  });
+});
+
+describe('a headcount', () => {
+  it.each<[number | undefined, number | undefined, string | undefined, string | undefined]>([
+    [4, 3, undefined, 'no'],
+    [4, 4, undefined, undefined],
+    [4, undefined, undefined, undefined],
+    [4, 3, 'yes', 'yes'],
+  ])('%j expected, %j found, said %j: accounted for %j', (expected, found, said, accounted) => {
+    const sections = {
+      'emergency-response': {
+        ...(expected === undefined ? {} : { headcountExpected: saw(expected) }),
+        ...(found === undefined ? {} : { headcountFound: saw(found) }),
+      },
+      ...(said === undefined ? {} : { people: { everyoneAccountedFor: saw('yes' as const) } }),
+    };
+    expect(recordToFacts(record(sections)).everyoneAccountedFor).toBe(accounted);
+  });
+});
+
+describe('a late telling', () => {
+  it.each([
+    ['to one of ours at the time: known since', '2026-06-13T15:00:00Z', '2026-06-13T15:00:00.000Z'],
+    ['before it happened: a slip', '2026-06-12T15:00:00Z', OPENED],
+  ])('%s', (_what, toldThenAt, learnedAt) => {
+    const sections = {
+      call: { kind: 'late' as const, late: { toldThenAt: saw(toldThenAt) } },
+      'time-and-place': { occurred: saw({ at: '2026-06-13T14:30:00Z', precision: 'about' as const }) },
+    };
+    expect(recordToFacts(record(sections)).learnedAt).toBe(learnedAt);
+  });
+});
+
 describe('what does not fit together', () => {
   it('an hour of death before the occurrence is unknown, and said so', () => {
     const slip = record({
@@ -169,6 +237,37 @@ describe('what does not fit together', () => {
 
 describe('damage', () => {
   type Line = NonNullable<RecordSections['damage']['lines']>[number];
+  const assessed = (lines: Line[], findings: { id: string; damageLine?: string; shown?: 'yes' }[]) =>
+    record({
+      damage: { assessment: saw('complete'), lines },
+      'check-in': {
+        findings: findings.map(({ shown, ...rest }) => ({
+          ...rest,
+          ...(shown === undefined ? {} : { shownAtCheckOut: saw(shown) }),
+        })),
+      },
+    });
+
+  it.each([
+    ['each finding has its line', [{ id: 'f1', damageLine: 'd1' }], 'complete'],
+    ['one has none', [{ id: 'f1', damageLine: 'd1' }, { id: 'f2' }], 'partial'],
+    ['one names a line that is not there', [{ id: 'f1', damageLine: 'd9' }], 'partial'],
+    ['one was there before', [{ id: 'f1', shown: 'yes' as const }], 'complete'],
+  ])('found at check-in, %s', (_what, findings, assessment) => {
+    const found = assessed([{ id: 'd1', amount: saw(5) }], findings);
+    expect(recordToFacts(found).damageAssessment).toBe(assessment);
+    expect(listAssumptions(found).map(({ pointer }) => pointer)).toEqual(
+      assessment === 'partial' ? ['/occurredAt', '/damageAssessment'] : ['/occurredAt'],
+    );
+  });
+
+  it('that the check-out sheet showed stays listed and comes to nothing, and is said so', () => {
+    const old = record({
+      damage: { lines: [{ id: 'd1', amount: saw(900), newSinceCheckOut: saw('no') }] },
+    });
+    expect(recordToFacts(old).damage).toEqual([{ id: 'd1', of: 'other-property', amount: 0 }]);
+    expect(listAssumptions(old).map(({ pointer }) => pointer)).toContain('/damage/0/amount');
+  });
   // Labour on infrastructure: open, after the guidance that counts its material cost (CG-BSX Policy Letter 23-01 CH-1).
   it.each<[string, Partial<Line>, unknown]>([
     ['in one figure', { amount: saw(1999.99) }, 1999.99],
