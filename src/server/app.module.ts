@@ -4,6 +4,7 @@ import type { RulePack } from '../../shared/law/rule-pack.js';
 import type { Geography } from '../../shared/place/geography.js';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { ACCOUNT_ROWS } from './accounts/database/account-rows.js';
+import { DETERMINATION_ROWS, Law } from './determination/determination.api.js';
 import { DeterminationModule } from './determination/determination.module.js';
 import { FLEET_ROWS } from './fleet/database/fleet-rows.js';
 import { FleetModule } from './fleet/fleet.module.js';
@@ -14,6 +15,8 @@ import type { DatabaseTarget } from './platform/database/database-target.js';
 import { AccessTable } from './platform/http/access-table.js';
 import type { Published } from './platform/http/read-published.js';
 import { Schemas, SchemasController } from './platform/http/schemas.controller.js';
+import { RECORD_ROWS, type RecordSettings } from './record/record.api.js';
+import { RecordModule } from './record/record.module.js';
 
 /** What the modules are handed when the service is put together. */
 export interface Parts {
@@ -22,11 +25,12 @@ export interface Parts {
   published: Published;
   database: DatabaseTarget;
   access: AccessTable;
+  record: RecordSettings;
 }
 
 @Module({})
 export class AppModule {
-  static with({ packs, geography, published, database, access }: Parts): DynamicModule {
+  static with({ packs, geography, published, database, access, record }: Parts): DynamicModule {
     return {
       module: AppModule,
       controllers: [SchemasController],
@@ -37,13 +41,14 @@ export class AppModule {
       imports: [
         DatabaseModule.with({
           target: database,
-          rows: [...ACCOUNT_ROWS, ...FLEET_ROWS],
+          rows: [...ACCOUNT_ROWS, ...FLEET_ROWS, ...RECORD_ROWS, ...DETERMINATION_ROWS],
           migrations: ALL_MIGRATIONS,
         }),
         AccountsModule,
         FleetModule.with(AccountsModule),
         LawModule.with(packs),
-        DeterminationModule.with({ packs, geography }),
+        RecordModule.with(record),
+        DeterminationModule.with(new Law(packs, geography)),
         HealthModule.with({ packs, version: published.version }),
       ],
     };

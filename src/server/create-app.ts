@@ -25,6 +25,7 @@ import { readJsonBodies, refuseAddress } from './platform/http/read-json-bodies.
 import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { listPages, serveWeb } from './platform/http/serve-web.js';
 import { projectRoot } from './platform/project-root.js';
+import { headsFileOf, RecordSettings } from './record/record.api.js';
 
 /** A document of facts is a few kilobytes; this leaves room for the longest that people could write. */
 const BODY_LIMIT_BYTES = 1024 * 1024;
@@ -37,7 +38,7 @@ const REQUEST_TIMEOUT_MS = 30_000;
  * @throws Error when a route does not say who may use it
  */
 export async function createApp(config: Config): Promise<NestFastifyApplication> {
-  const { rulePacksDir, database, tls, trustedProxy, firstAdministrator } = config;
+  const { rulePacksDir, database, tls, trustedProxy, firstAdministrator, timeZone, recordHeadsFile } = config;
   const packs = await (rulePacksDir === undefined ? loadRulePacks() : readRulePacks(rulePacksDir));
   const root = projectRoot();
   const published = readPublished(root);
@@ -60,7 +61,14 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
   await serveWeb(server, web);
 
   const app = await NestFactory.create<NestFastifyApplication>(
-    AppModule.with({ packs, geography: loadGeography(), published, database, access }),
+    AppModule.with({
+      packs,
+      geography: loadGeography(),
+      published,
+      database,
+      access,
+      record: new RecordSettings(timeZone, headsFileOf(recordHeadsFile, database, root)),
+    }),
     adapter,
     { bodyParser: false, logger: ['error', 'warn'], abortOnError: false },
   );

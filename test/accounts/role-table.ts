@@ -6,6 +6,10 @@ const ADMINISTRATORS: Who[] = ['administrator'];
 /** Whoever is signed in, about themselves. */
 const PEOPLE: Who[] = ['staff', 'manager', 'administrator', 'counsel'];
 const DEVICE: Who[] = ['device'];
+/** Those who add to the record. */
+const WRITERS: Who[] = [...STAFF, 'device'];
+/** Those who read it; counsel only what it was assigned. */
+const READERS: Who[] = [...STAFF, 'counsel'];
 /** These hold no records: law is public, and of a determination nothing is kept. */
 const ANYONE: Who[] = ['anyone'];
 
@@ -83,4 +87,28 @@ export const ROLE_TABLE: Record<string, Who[]> = {
 
   'GET /api/release-amounts': STAFF,
   'POST /api/release-amounts': ADMINISTRATORS,
+
+  'POST /api/incidents': WRITERS,
+  'GET /api/incidents': READERS,
+  'GET /api/incidents/:id': READERS,
+  'PUT /api/incidents/:id/status': MANAGERS,
+  'POST /api/incidents/:id/same-event': STAFF,
+  'GET /api/incidents/:id/record': READERS,
+  'GET /api/incidents/:id/amendments': READERS,
+  'GET /api/incidents/:id/sections/:section': READERS,
+  'GET /api/incidents/:id/sections/:section/schema': ANYONE,
+  'PUT /api/incidents/:id/sections/:section': WRITERS,
+  'POST /api/incidents/:id/sections/:section/additions': WRITERS,
+  'POST /api/incidents/:id/sections/:section/withdrawals': MANAGERS,
+  'GET /api/incidents/:id/drafts': STAFF,
+  'PUT /api/incidents/:id/drafts/:section': WRITERS,
+  'DELETE /api/incidents/:id/drafts/:section': WRITERS,
+  'POST /api/incidents/:id/counsel-requests': MANAGERS,
+  'GET /api/incidents/:id/counsel-requests': [...MANAGERS, 'counsel'],
+  'POST /api/incidents/:id/counsel-requests/:request/entries': MANAGERS,
+  'GET /api/incidents/:id/privileged': ['counsel'],
+
+  'GET /api/incidents/:id/determination': READERS,
+  'GET /api/incidents/:id/determinations': READERS,
+  'GET /api/incidents/:id/determinations/:sequence': READERS,
 };

@@ -89,7 +89,7 @@ export async function startFleet(desk: Desk): Promise<FleetServer> {
   server.addHook('onRequest', async (incoming, reply) => {
     const who = String(incoming.headers['test-who']) as Who;
     const actor = actorOf(who);
-    const named = actor.kind === 'device' ? 'device' : actor.role;
+    const named = actor.kind === 'person' ? actor.role : 'device';
     if (incoming.routeOptions.config.access?.who.includes(named) !== true) return reply.status(403).send();
     incoming.actor = actor;
   });

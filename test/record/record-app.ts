@@ -4,6 +4,12 @@ import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fa
 import { ALL_MIGRATIONS } from '../../migrations/all-migrations.js';
 import type { Role } from '../../shared/kernel/role.js';
 import type { Actor } from '../../src/server/accounts/accounts.api.js';
+import { AccountsModule } from '../../src/server/accounts/accounts.module.js';
+import { ACCOUNT_ROWS } from '../../src/server/accounts/database/account-rows.js';
+import { DETERMINATION_ROWS, Law } from '../../src/server/determination/determination.api.js';
+import { DeterminationModule } from '../../src/server/determination/determination.module.js';
+import { FLEET_ROWS } from '../../src/server/fleet/database/fleet-rows.js';
+import { FleetModule } from '../../src/server/fleet/fleet.module.js';
 import { loadRulePacks } from '../../src/server/law/law.api.js';
 import { loadGeography } from '../../src/server/place/place.api.js';
 import { CreateOnceRow } from '../../src/server/platform/database/create-once.row.js';
@@ -16,13 +22,18 @@ import { RECORD_ROWS, RecordSettings } from '../../src/server/record/record.api.
 import { RecordModule } from '../../src/server/record/record.module.js';
 
 /** For `describeEngines`: what the service of these tests maps. */
-export const RECORD = { rows: [...RECORD_ROWS, CreateOnceRow] };
+const ROWS = [...ACCOUNT_ROWS, ...FLEET_ROWS, ...RECORD_ROWS, ...DETERMINATION_ROWS];
+export const RECORD = { rows: [...ROWS, CreateOnceRow] };
 
 @Module({})
 class RecordDesk {
-  static with(target: DatabaseTarget, settings: RecordSettings): DynamicModule {
-    const database = DatabaseModule.with({ target, rows: RECORD_ROWS, migrations: ALL_MIGRATIONS });
-    return { module: RecordDesk, imports: [database, RecordModule.with(settings)] };
+  static with(target: DatabaseTarget, settings: RecordSettings, law: Law): DynamicModule {
+    const database = DatabaseModule.with({ target, rows: ROWS, migrations: ALL_MIGRATIONS });
+    const fleet = FleetModule.with(AccountsModule);
+    return {
+      module: RecordDesk,
+      imports: [database, AccountsModule, fleet, RecordModule.with(settings), DeterminationModule.with(law)],
+    };
   }
 }
 
@@ -39,12 +50,17 @@ export async function startRecordApp(
     request.actor = JSON.parse(String(request.headers['x-actor'])) as Actor;
     done();
   });
-  const settings = new RecordSettings('America/Chicago', headsFile, await loadRulePacks(), loadGeography());
-  const app = await NestFactory.create<NestFastifyApplication>(RecordDesk.with(target, settings), adapter, {
-    bodyParser: false,
-    logger: ['error', 'warn'],
-    abortOnError: false,
-  });
+  const settings = new RecordSettings('America/Chicago', headsFile);
+  const law = new Law(await loadRulePacks(), loadGeography());
+  const app = await NestFactory.create<NestFastifyApplication>(
+    RecordDesk.with(target, settings, law),
+    adapter,
+    {
+      bodyParser: false,
+      logger: ['error', 'warn'],
+      abortOnError: false,
+    },
+  );
   app.useGlobalFilters(new ProblemFilter(routes));
   await app.init();
   await server.ready();

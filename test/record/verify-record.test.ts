@@ -106,6 +106,7 @@ describeEngines('a check of the record', RECORD, (desk) => {
   });
 
   it('finds the last amendments gone, even if the rest was made to fit', async () => {
+    await desk.plainSql(`DELETE FROM determination WHERE incident_id = '${id}'`);
     await desk.plainSql(`DELETE FROM amendment WHERE incident_id = '${id}'`);
     await desk.plainSql(`DELETE FROM incident_section WHERE incident_id = '${id}'`);
     await desk.plainSql(`DELETE FROM incident WHERE id = '${id}'`);

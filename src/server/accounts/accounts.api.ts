@@ -1,6 +1,13 @@
 import { ProblemException } from '../platform/http/problem.js';
 
-export { type Actor, CurrentActor, CurrentPerson, type DeviceActor, type PersonActor } from './actor.js';
+export {
+  type Actor,
+  CurrentActor,
+  CurrentPerson,
+  type DeviceActor,
+  type PersonActor,
+  type ServiceActor,
+} from './actor.js';
 export { type AccountDesk, openAccountDesk } from './account-desk.js';
 export type { NewAccount } from './accounts.service.js';
 export { PinConfirmations } from './pin-confirmations.service.js';

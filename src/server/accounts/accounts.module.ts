@@ -1,5 +1,6 @@
-import { Module } from '@nestjs/common';
+import { Global, Module } from '@nestjs/common';
 import { AccessGate } from './access-gate.js';
+import { AccountFinder } from './account-finder.js';
 import { AccountsController } from './accounts.controller.js';
 import { AccountsService } from './accounts.service.js';
 import { AttemptLimits } from './attempt-limits.js';
@@ -26,6 +27,7 @@ import { SessionsService } from './sessions.service.js';
 import { SignInService } from './sign-in.service.js';
 
 /** Who people are, what they may do, and which devices they share. */
+@Global()
 @Module({
   controllers: [
     SessionController,
@@ -44,6 +46,7 @@ import { SignInService } from './sign-in.service.js';
     RosterRepository,
     SessionsRepository,
     AccessGate,
+    AccountFinder,
     AccountsService,
     AttemptLimits,
     CertificatesService,
@@ -56,6 +59,6 @@ import { SignInService } from './sign-in.service.js';
     SessionsService,
     SignInService,
   ],
-  exports: [RosterService, PinConfirmations],
+  exports: [AccountFinder, RosterService, PinConfirmations],
 })
 export class AccountsModule {}

@@ -28,8 +28,18 @@ export interface DeviceActor {
   readonly personName: string;
 }
 
-/** Who does what a request asks for: every entry says person and device. */
-export type Actor = PersonActor | DeviceActor;
+/** The service itself, acting on nobody's request: a rule pack was corrected, a time came. */
+export interface ServiceActor {
+  readonly kind: 'service';
+  readonly accountId?: never;
+  readonly deviceId?: never;
+  readonly deviceName?: never;
+  /** What it acts for, as it stands in the record: `the service, as the law was corrected`. */
+  readonly personName: string;
+}
+
+/** Who does what is written down: every entry says person and device. */
+export type Actor = PersonActor | DeviceActor | ServiceActor;
 
 /** What stands where a name was not picked. */
 export const UNNAMED = 'not named';

@@ -47,6 +47,10 @@ export class Fleet {
     );
   }
 
+  async hasCraft(craftId: string): Promise<boolean> {
+    return (await this.parts.craft.find(craftId)) !== null;
+  }
+
   /** The details of a craft as they were written down by an instant; null before it was in the fleet. */
   async craftAsOf(craftId: string, instant: string): Promise<object | null> {
     return (await this.parts.craft.versionAsOf(craftId, instant))?.details ?? null;

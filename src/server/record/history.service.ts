@@ -1,9 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Opening } from '../../../shared/proof/commit-field.js';
-import { determine } from '../../../shared/determination/determine.js';
+import { SECTION_NAMES } from '../../../shared/record/incident-record.js';
 import type { JsonValue } from '../../../shared/record/json-value.js';
-import { listAssumptions } from '../../../shared/record/list-assumptions.js';
-import { recordToFacts } from '../../../shared/record/record-to-facts.js';
 import { ASIDE, replayAmendments, type PastAmendment } from '../../../shared/record/replay-amendments.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { type PageRequest, pageOf } from '../platform/http/cursor.js';
@@ -12,23 +10,22 @@ import type { AmendmentRow } from './database/amendment.row.js';
 import { AmendmentsRepository } from './database/amendments.repository.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
 import { IncidentAccess } from './incident-access.js';
-import { outlineOf, recordOf, viewOf } from './incident-views.js';
-import { RecordSettings } from './record-settings.js';
+import { HEAD_SECTION } from './section-writer.js';
+import { outlineOf, viewOf, withoutServiceSections } from './incident-views.js';
 
-/** The record as a whole: now, as of a moment, its amendments, and what the law makes of it. */
+/** The record as a whole: now, as of a moment, and its amendments. */
 @Injectable()
 export class HistoryService {
   constructor(
     private readonly incidents: IncidentsRepository,
     private readonly amendments: AmendmentsRepository,
     private readonly access: IncidentAccess,
-    private readonly settings: RecordSettings,
   ) {}
 
   async record(id: string, at: string | undefined, actor: Actor) {
     const incident = await this.access.read(id, actor);
     if (at === undefined) {
-      const sections = (await this.incidents.sections(id)).map(viewOf);
+      const sections = withoutServiceSections(await this.incidents.sections(id)).map(viewOf);
       return { ...outlineOf(incident), at: null, sections };
     }
     const rows = await this.amendments.ofIncident(id, at);
@@ -36,29 +33,17 @@ export class HistoryService {
       section,
       ...state,
     }));
-    return { id, reference: incident.reference, version: rows.length, at, sections };
+    const { reference } = incident;
+    return { id, reference, version: rows.length, at, sections: withoutServiceSections(sections) };
   }
 
   async list(id: string, section: string | undefined, page: PageRequest, actor: Actor) {
     await this.access.read(id, actor);
+    const sections = section === undefined ? [...SECTION_NAMES, HEAD_SECTION] : [section];
     const before = page.after === null ? null : Number(page.after.sort);
-    const rows = await this.amendments.page(id, section, before, page.limit + 1);
+    const rows = await this.amendments.page(id, sections, before, page.limit + 1);
     const { items, next } = pageOf(rows, page, ({ sequence }) => ({ sort: String(sequence), id: '' }));
     return { items: items.map(amendmentView), next };
-  }
-
-  /** Computed from the record as it stands; nothing of it is kept. */
-  async determination(id: string, actor: Actor) {
-    const incident = await this.access.read(id, actor);
-    const record = recordOf(await this.incidents.sections(id));
-    const facts = recordToFacts(record);
-    const { packs, geography } = this.settings;
-    return {
-      ...outlineOf(incident),
-      facts,
-      assumptions: listAssumptions(record),
-      determination: determine(facts, { packs, geography, source: incident.reference }),
-    };
   }
 }
 

@@ -45,6 +45,11 @@ export function viewOf(row: SectionRow): SectionView {
   return { section, version, finished, latestAmendment, updatedAt: updatedAt || null, document };
 }
 
+/** Sections that people wrote, and the head: those of other modules are shown by these alone. */
+export function withoutServiceSections<S extends { section: string }>(sections: readonly S[]): S[] {
+  return sections.filter(({ section }) => section === HEAD_SECTION || isSectionName(section));
+}
+
 export function sectionOutline({ section, version, finished }: SectionRow): SectionOutline {
   return { section, version, finished };
 }

@@ -139,19 +139,4 @@ export class IncidentsController {
     });
     return this.history.list(id, section, page, actor);
   }
-
-  @Get(':id/determination')
-  @MayUse('staff', 'manager', 'administrator', 'counsel')
-  @ApiOperation({
-    operationId: 'determineIncident',
-    summary: 'What the law calls for on the record as it stands',
-    description: 'With the facts that it rests on and what was assumed. Not legal advice.',
-  })
-  async determination(
-    @Res({ passthrough: true }) reply: FastifyReply,
-    @Param('id') id: string,
-    @CurrentActor() actor: Actor,
-  ) {
-    return answerVersioned(reply, await this.history.determination(id, actor));
-  }
 }

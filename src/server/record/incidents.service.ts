@@ -12,7 +12,6 @@ import { Clock } from '../platform/clock.js';
 import { CreateOnce } from '../platform/database/create-once.js';
 import { type PageRequest, pageOf } from '../platform/http/cursor.js';
 import { assertFresh } from '../platform/http/entity-tag.js';
-import { authorOf } from './actor-words.js';
 import type { IncidentRow } from './database/incident.row.js';
 import { type IncidentFilter, IncidentsRepository } from './database/incidents.repository.js';
 import { LogRepository } from './database/log.repository.js';
@@ -23,6 +22,7 @@ import {
   lineOf,
   outlineOf,
   sectionOutline,
+  withoutServiceSections,
 } from './incident-views.js';
 import type { SectionOutline } from './incident-views.js';
 import { RecordLog } from './record-log.js';
@@ -71,7 +71,7 @@ export class IncidentsService {
   async read(id: string, actor: Actor): Promise<IncidentLine & { sections: SectionOutline[] }> {
     const incident = await this.access.read(id, actor);
     const sections = await this.incidents.sections(id);
-    return { ...lineOf(incident), sections: sections.map(sectionOutline) };
+    return { ...lineOf(incident), sections: withoutServiceSections(sections).map(sectionOutline) };
   }
 
   async setStatus(id: string, body: SetStatusDto, ifMatch: string | undefined, actor: Actor) {
@@ -100,7 +100,7 @@ export class IncidentsService {
   private async opened(id: string, actor: Actor): Promise<OpenedIncident> {
     const incident = await this.access.find(id, actor);
     const sections = await this.incidents.sections(id);
-    return { ...outlineOf(incident), sections: sections.map(sectionOutline) };
+    return { ...outlineOf(incident), sections: withoutServiceSections(sections).map(sectionOutline) };
   }
 
   private async create(id: string, { id: named, call = {} }: OpenIncidentDto, actor: Actor): Promise<void> {
@@ -114,7 +114,7 @@ export class IncidentsService {
     const head: JsonObject = { reference, openedAt, status: 'open', timeZone };
     const sections = new Map([[HEAD_SECTION, head]]);
     if (callIsIncident(call)) sections.set('call', call as unknown as JsonObject);
-    await this.writer.open(id, sections, authorOf(actor));
+    await this.writer.open(id, sections, actor);
   }
 
   private async changeHead(
@@ -131,6 +131,6 @@ export class IncidentsService {
       ...(status === undefined ? {} : { status }),
       ...(sameEventAs === undefined ? {} : { sameEventAs: [...new Set([...joined, sameEventAs])] }),
     };
-    await this.writer.amend(incident, before, { document, reason }, authorOf(actor));
+    await this.writer.amend(incident, before, { document, reason }, actor);
   }
 }

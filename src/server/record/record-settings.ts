@@ -1,6 +1,4 @@
 import { join } from 'node:path';
-import type { RulePack } from '../../../shared/law/rule-pack.js';
-import type { Geography } from '../../../shared/place/geography.js';
 import type { DatabaseTarget } from '../platform/database/database-target.js';
 
 /** What the record is handed when the service is put together. */
@@ -10,8 +8,6 @@ export class RecordSettings {
     readonly timeZone: string,
     /** Where the heads of the log are kept, apart from the database. */
     readonly headsFile: string,
-    readonly packs: readonly RulePack[],
-    readonly geography: Geography,
   ) {}
 }
 

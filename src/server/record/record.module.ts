@@ -4,6 +4,7 @@ import { DraftsRepository } from './database/drafts.repository.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
 import { LogRepository } from './database/log.repository.js';
 import { PrivilegedRepository } from './database/privileged.repository.js';
+import { CraftTaking } from './craft-taking.js';
 import { DraftsService } from './drafts.service.js';
 import { HeadsFile } from './heads-file.js';
 import { HistoryService } from './history.service.js';
@@ -12,9 +13,11 @@ import { IncidentsController } from './incidents.controller.js';
 import { IncidentsService } from './incidents.service.js';
 import { PrivilegedController } from './privileged.controller.js';
 import { PrivilegedService } from './privileged.service.js';
+import { RecordChanges } from './record-changes.js';
 import { RecordLog } from './record-log.js';
 import { RecordSettings } from './record-settings.js';
 import { SectionWriter } from './section-writer.js';
+import { ServiceSections } from './service-sections.js';
 import { SectionsController } from './sections.controller.js';
 import { SectionsService } from './sections.service.js';
 import { WithdrawalsService } from './withdrawals.service.js';
@@ -26,6 +29,7 @@ export class RecordModule implements OnApplicationShutdown {
   static with(settings: RecordSettings): DynamicModule {
     return {
       module: RecordModule,
+      global: true,
       providers: [
         { provide: RecordSettings, useValue: settings },
         { provide: HeadsFile, useFactory: () => new HeadsFile(settings.headsFile) },
@@ -34,9 +38,12 @@ export class RecordModule implements OnApplicationShutdown {
         IncidentsRepository,
         DraftsRepository,
         PrivilegedRepository,
+        RecordChanges,
         RecordLog,
         SectionWriter,
         IncidentAccess,
+        ServiceSections,
+        CraftTaking,
         IncidentsService,
         SectionsService,
         DraftsService,
@@ -44,7 +51,14 @@ export class RecordModule implements OnApplicationShutdown {
         HistoryService,
         PrivilegedService,
       ],
-      exports: [IncidentsService, SectionsService, HistoryService],
+      exports: [
+        RecordChanges,
+        ServiceSections,
+        IncidentAccess,
+        IncidentsService,
+        SectionsService,
+        HistoryService,
+      ],
     };
   }
 

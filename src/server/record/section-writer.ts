@@ -4,10 +4,13 @@ import type { IncidentHead, RecordSections, SectionName } from '../../../shared/
 import type { JsonObject } from '../../../shared/record/json-value.js';
 import { searchable, sectionWords } from '../../../shared/record/section-words.js';
 import { SUMMARIZED, summarizeSection } from '../../../shared/record/summarize-section.js';
-import type { Author } from './actor-words.js';
+import { isSectionName } from '../../../shared/wire/record-sections.js';
+import type { Actor } from '../accounts/accounts.api.js';
+import { authorOf } from './actor-words.js';
 import type { IncidentRow, SectionRow, SummaryParts } from './database/incident.row.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
 import type { NewAmendment } from './make-amendment.js';
+import { RecordChanges } from './record-changes.js';
 import { type Appended, RecordLog } from './record-log.js';
 
 /** The section in which the service keeps what it says of an incident itself. */
@@ -39,6 +42,7 @@ export class SectionWriter {
   constructor(
     private readonly log: RecordLog,
     private readonly incidents: IncidentsRepository,
+    private readonly changes: RecordChanges,
   ) {}
 
   /** The section as it then is; nothing is written when it says what it said before. */
@@ -46,7 +50,7 @@ export class SectionWriter {
     incident: IncidentRow,
     before: SectionRow,
     change: SectionChange,
-    author: Author,
+    actor: Actor,
   ): Promise<SectionRow> {
     const { section } = before;
     const { document, reason, withdrawn, kept } = change;
@@ -56,7 +60,7 @@ export class SectionWriter {
     const amendment: NewAmendment = { incidentId: incident.id, section, edits, reason, finished };
     const appended = await this.log.append(
       [{ ...amendment, ...(withdrawn && { withdrawn }), ...(kept && { kept }) }],
-      author,
+      authorOf(actor),
     );
     const after = written({ ...before, document, finished: before.finished || finished }, appended);
     if (before.version === 0) await this.incidents.addSections([after]);
@@ -69,17 +73,18 @@ export class SectionWriter {
       summary: { ...incident.summary, ...summaryPart(section, document) },
       ...(section === HEAD_SECTION ? { status: headOf(document).status } : {}),
     });
+    await this.changes.tell({ incidentId: incident.id, sections: [section], actor });
     return after;
   }
 
   /** Writes an incident that was not there: its head and, where something was said, its call. */
-  async open(id: string, sections: ReadonlyMap<string, JsonObject>, author: Author): Promise<void> {
+  async open(id: string, sections: ReadonlyMap<string, JsonObject>, actor: Actor): Promise<void> {
     const amendments = [...sections].map(([section, document]): NewAmendment => ({
       incidentId: id,
       section,
       edits: findChanges({}, document),
     }));
-    await this.log.append(amendments, author, async ({ at, last }) => {
+    await this.log.append(amendments, authorOf(actor), async ({ at, last }) => {
       const rows = [...sections].map(([section, document], index) =>
         written({ ...unwritten(id, section), document }, { at, last: last - amendments.length + index + 1 }),
       );
@@ -97,6 +102,7 @@ export class SectionWriter {
       });
       await this.incidents.addSections(rows);
     });
+    await this.changes.tell({ incidentId: id, sections: [...sections.keys()], actor });
   }
 }
 
@@ -110,9 +116,10 @@ export function headOf(document: JsonObject): IncidentHead {
   return document as unknown as IncidentHead;
 }
 
-/** What a section is found by; an incident by its reference. */
+/** What a section is found by: an incident by its reference, a section of the service itself by nothing. */
 export function wordsOf(section: string, document: JsonObject): string {
-  return section === HEAD_SECTION ? searchable(headOf(document).reference) : sectionWords(document);
+  if (section === HEAD_SECTION) return searchable(headOf(document).reference);
+  return isSectionName(section) ? sectionWords(document) : '';
 }
 
 /** What a section gives to the summary of its incident, under its name. */

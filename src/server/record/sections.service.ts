@@ -63,7 +63,7 @@ export class SectionsService {
       assertFresh(ifMatch, actor.kind === 'device' ? { version: current.version } : current, { document });
       await this.assertAllowed(before, document as JsonObject, reason, actor);
       const change = { document: document as JsonObject, reason, finish: true };
-      const after = await this.writer.amend(incident, before, change, authorOf(actor));
+      const after = await this.writer.amend(incident, before, change, actor);
       await this.drafts.remove({ incidentId: id, section, holder: holderOf(actor) });
       return viewOf(after);
     });
@@ -81,7 +81,7 @@ export class SectionsService {
       if (!sum.ok)
         throw new ProblemException({ ...problemOfStatus(409), source: 'request', errors: sum.errors });
       readInput(readSection(section, sum.document));
-      return this.writer.amend(incident, before, { document: sum.document }, authorOf(actor));
+      return this.writer.amend(incident, before, { document: sum.document }, actor);
     });
     return { section, version, finished };
   }

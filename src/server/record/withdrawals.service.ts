@@ -4,7 +4,6 @@ import { flattenSection } from '../../../shared/record/flatten-section.js';
 import type { JsonObject } from '../../../shared/record/json-value.js';
 import type { WithdrawDto } from '../../../shared/wire/record-requests.dto.js';
 import type { Actor } from '../accounts/accounts.api.js';
-import { authorOf } from './actor-words.js';
 import type { AmendmentRow, ChangeOpening } from './database/amendment.row.js';
 import { AmendmentsRepository } from './database/amendments.repository.js';
 import { DraftsRepository } from './database/drafts.repository.js';
@@ -49,7 +48,7 @@ export class WithdrawalsService {
       await this.clearDrafts(id, section, path);
       const kept = latestCommitments(rows, gone);
       const change = { document, reason, withdrawn, kept };
-      return viewOf(await this.writer.amend(incident, before, change, authorOf(actor)));
+      return viewOf(await this.writer.amend(incident, before, change, actor));
     });
   }
 

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Not } from 'typeorm';
+import type { Role } from '../../../../shared/kernel/role.js';
 import type { Cursor, PageRequest } from '../../platform/http/cursor.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { AccountRow } from './account.row.js';
@@ -52,6 +53,13 @@ export class AccountsRepository {
       .limit(limit + 1);
     if (after !== null) query.where('account.signInKey > :sort', { sort: after.sort });
     return query.getMany();
+  }
+
+  activeOfRole(role: Role): Promise<AccountRow[]> {
+    return this.unitOfWork.manager.find(AccountRow, {
+      where: { role, active: true },
+      order: { signInKey: 'ASC' },
+    });
   }
 
   static cursorOf({ signInKey, id }: AccountRow): Cursor {

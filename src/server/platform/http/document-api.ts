@@ -37,6 +37,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('law')
     .addTag('accounts')
     .addTag('fleet')
+    .addTag('record')
     .addTag('service')
     .build();
   const document = SwaggerModule.createDocument(app, config);

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { LessThan, LessThanOrEqual, MoreThan } from 'typeorm';
+import { In, LessThan, LessThanOrEqual, MoreThan } from 'typeorm';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { AmendmentRow, type ChangeOpening } from './amendment.row.js';
 
@@ -25,12 +25,12 @@ export class AmendmentsRepository {
     });
   }
 
-  /** A page of one incident's, newest first. */
-  page(incidentId: string, section: string | undefined, before: number | null, take: number) {
+  /** A page of those of some sections of one incident, newest first. */
+  page(incidentId: string, sections: readonly string[], before: number | null, take: number) {
     return this.unitOfWork.manager.find(AmendmentRow, {
       where: {
         incidentId,
-        ...(section === undefined ? {} : { section }),
+        section: In(sections),
         ...(before === null ? {} : { sequence: LessThan(before) }),
       },
       order: { sequence: 'DESC' },

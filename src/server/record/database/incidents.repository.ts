@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { Brackets, type SelectQueryBuilder } from 'typeorm';
+import { Brackets, MoreThan, type SelectQueryBuilder } from 'typeorm';
 import type { IncidentStatus } from '../../../../shared/record/incident-record.js';
 import type { Cursor } from '../../platform/http/cursor.js';
 import { withWords } from '../../platform/database/with-words.js';
@@ -73,6 +73,16 @@ export class IncidentsRepository {
     if (counselAccount !== undefined) assignedTo(query, counselAccount);
     if (after !== null) behind(query, after);
     return query.getMany();
+  }
+
+  async ids(after: string | null, limit: number): Promise<string[]> {
+    const rows = await this.unitOfWork.manager.find(IncidentRow, {
+      select: { id: true },
+      where: after === null ? {} : { id: MoreThan(after) },
+      order: { id: 'ASC' },
+      take: limit,
+    });
+    return rows.map(({ id }) => id);
   }
 
   /** Every incident or section, for the check of the record. */

@@ -1,0 +1,101 @@
+import { randomUUID } from 'node:crypto';
+import { Injectable } from '@nestjs/common';
+import { determine } from '../../../shared/determination/determine.js';
+import type { Determination } from '../../../shared/determination/determination.js';
+import type { IncidentFacts } from '../../../shared/record/incident-facts.js';
+import { sameJson, type JsonObject } from '../../../shared/record/json-value.js';
+import { recordToFacts } from '../../../shared/record/record-to-facts.js';
+import { isSectionName } from '../../../shared/wire/record-sections.js';
+import type { Actor } from '../accounts/accounts.api.js';
+import { Clock } from '../platform/clock.js';
+import { RecordChanges, ServiceSections } from '../record/record.api.js';
+import { DeterminationsRepository } from './database/determinations.repository.js';
+import { Law } from './law-in-force.js';
+import type { PackVersion } from './pack-version.js';
+
+/** A determination as it was made: on which facts, under which texts of the law, when. Only superseded. */
+export interface StoredDetermination {
+  readonly id: string;
+  readonly incidentId: string;
+  /** From 1 within the incident. */
+  readonly sequence: number;
+  readonly madeAt: string;
+  /** The last amendment of the record that it saw. */
+  readonly amendment: number;
+  readonly facts: IncidentFacts;
+  readonly packs: readonly PackVersion[];
+  readonly determination: Determination;
+}
+
+export interface DeterminationChange {
+  readonly incidentId: string;
+  readonly before: StoredDetermination | null;
+  readonly after: StoredDetermination;
+  readonly actor: Actor;
+}
+
+export type DeterminationListener = (change: DeterminationChange) => Promise<void>;
+
+/** Determines each incident anew whenever its facts or the law change, and keeps every determination. */
+@Injectable()
+export class Determinations {
+  private readonly listeners: DeterminationListener[] = [];
+
+  constructor(
+    private readonly rows: DeterminationsRepository,
+    private readonly sections: ServiceSections,
+    private readonly law: Law,
+    private readonly clock: Clock,
+    changes: RecordChanges,
+  ) {
+    changes.onChange(async ({ incidentId, sections: written, actor }) => {
+      if (written.some((section) => isSectionName(section))) await this.bringForward(incidentId, actor);
+    });
+  }
+
+  /** Told within the unit of work in which a determination is superseded. */
+  onChange(listener: DeterminationListener): void {
+    this.listeners.push(listener);
+  }
+
+  /** The latest; null only for an incident from before determinations were kept. */
+  current(incidentId: string): Promise<StoredDetermination | null> {
+    return this.rows.current(incidentId);
+  }
+
+  find(incidentId: string, sequence: number): Promise<StoredDetermination | null> {
+    return this.rows.find(incidentId, sequence);
+  }
+
+  /** Latest first, those below a sequence. */
+  list(incidentId: string, before: number | null, limit: number): Promise<StoredDetermination[]> {
+    return this.rows.page(incidentId, before, limit);
+  }
+
+  /** Determines afresh, within `ServiceSections.run`; nothing is written when facts and law are as they were. */
+  async bringForward(incidentId: string, actor: Actor): Promise<void> {
+    const record = await this.sections.record(incidentId);
+    const facts = recordToFacts(record);
+    const before = await this.rows.current(incidentId);
+    if (before !== null && sameFacts(before.facts, facts) && this.law.isCurrent(before.packs)) return;
+    const { packs, geography } = this.law;
+    const determination = determine(facts, { packs, geography, source: record.incident.reference });
+    const { latestAmendment } = await this.sections.outline(incidentId);
+    const after: StoredDetermination & { packs: PackVersion[] } = {
+      id: randomUUID(),
+      incidentId,
+      sequence: (before?.sequence ?? 0) + 1,
+      madeAt: this.clock.now(),
+      amendment: latestAmendment,
+      facts,
+      packs: this.law.versionsFor(determination),
+      determination,
+    };
+    await this.rows.add(after);
+    for (const listener of this.listeners) await listener({ incidentId, before, after, actor });
+  }
+}
+
+function sameFacts(one: IncidentFacts, other: IncidentFacts): boolean {
+  return sameJson(one as unknown as JsonObject, other as unknown as JsonObject);
+}

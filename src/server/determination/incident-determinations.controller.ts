@@ -1,0 +1,70 @@
+import { Controller, Get, Param, Query, Res } from '@nestjs/common';
+import { ApiOkResponse, ApiOperation, ApiQuery, ApiTags } from '@nestjs/swagger';
+import type { FastifyReply } from 'fastify';
+import { type Actor, CurrentActor } from '../accounts/accounts.api.js';
+import { answerVersioned } from '../platform/http/entity-tag.js';
+import { MayUse } from '../platform/http/may-use.js';
+import { IncidentDeterminations } from './incident-determinations.js';
+
+const READERS = ['staff', 'manager', 'administrator', 'counsel'] as const;
+const ONE = 'With the facts and the texts of the law that it rests on. Not legal advice.';
+const STORED = {
+  type: 'object',
+  properties: {
+    version: { type: 'integer', description: 'Its number within the incident; also sent as ETag.' },
+    madeAt: { type: 'string', format: 'date-time' },
+    facts: { $ref: '#/components/schemas/IncidentFacts' },
+    determination: { $ref: '#/components/schemas/Determination' },
+  },
+} as const;
+
+@ApiTags('determination')
+@Controller('api/incidents/:id')
+export class IncidentDeterminationsController {
+  constructor(private readonly determinations: IncidentDeterminations) {}
+
+  @Get('determination')
+  @MayUse(...READERS)
+  @ApiOperation({
+    operationId: 'determineIncident',
+    summary: 'What the law calls for on the record as it stands',
+    description: ONE,
+  })
+  @ApiOkResponse({ description: 'The one that stands.', content: { 'application/json': { schema: STORED } } })
+  async current(
+    @Res({ passthrough: true }) reply: FastifyReply,
+    @Param('id') id: string,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answerVersioned(reply, await this.determinations.current(id, actor));
+  }
+
+  @Get('determinations')
+  @MayUse(...READERS)
+  @ApiOperation({
+    operationId: 'listDeterminations',
+    summary: 'Every determination of an incident, the latest first',
+  })
+  @ApiQuery({ name: 'limit', required: false, example: 25 })
+  @ApiQuery({ name: 'after', required: false, description: 'What the page before gave as next.' })
+  list(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor) {
+    return this.determinations.list(id, query, actor);
+  }
+
+  @Get('determinations/:sequence')
+  @MayUse(...READERS)
+  @ApiOperation({
+    operationId: 'readDetermination',
+    summary: 'A determination as it was made',
+    description: ONE,
+  })
+  @ApiOkResponse({ description: 'As it was made.', content: { 'application/json': { schema: STORED } } })
+  async find(
+    @Res({ passthrough: true }) reply: FastifyReply,
+    @Param('id') id: string,
+    @Param('sequence') sequence: string,
+    @CurrentActor() actor: Actor,
+  ) {
+    return answerVersioned(reply, await this.determinations.find(id, sequence, actor));
+  }
+}

@@ -1,0 +1,71 @@
+import { Injectable } from '@nestjs/common';
+import type { Call } from '../../../shared/call/call.js';
+import { valueOf } from '../../../shared/call/known.js';
+import { readConsequence } from '../../../shared/law/read-consequence.js';
+import type { ContactsSection } from '../../../shared/record/account-sections.js';
+import type { Craft } from '../../../shared/record/craft-section.js';
+import { recordToFacts } from '../../../shared/record/record-to-facts.js';
+import { isSectionName } from '../../../shared/wire/record-sections.js';
+import { Fleet } from '../fleet/fleet.api.js';
+import { refuse } from '../platform/http/refuse.js';
+import { type RecordChange, RecordChanges } from './record-changes.js';
+import { ServiceSections } from './service-sections.js';
+
+/**
+ * An incident takes its craft out of service: those that the section on craft names, and before anybody has written
+ * that, those that the call names in full. The fleet is told what came of the incident whenever that changes. Nothing
+ * here brings a craft back: that is somebody's decision.
+ */
+@Injectable()
+export class CraftTaking {
+  constructor(
+    private readonly fleet: Fleet,
+    private readonly sections: ServiceSections,
+    changes: RecordChanges,
+  ) {
+    changes.onChange((change) => this.follow(change));
+  }
+
+  private async follow({ incidentId, sections, actor }: RecordChange): Promise<void> {
+    if (!sections.some(isSectionName)) return;
+    const record = await this.sections.record(incidentId);
+    const { call = {}, craft: { craft = [] } = {}, contacts = {} } = record.sections;
+    const taken = [
+      ...(sections.includes('craft') ? await this.listed(craft) : []),
+      ...(sections.includes('call') ? await this.named(call) : []),
+    ];
+    const reason = `Named in ${record.incident.reference}.`;
+    for (const id of new Set(taken))
+      await this.fleet.takeOut({ craft: id, incident: incidentId, reason }, actor);
+    const consequence = readConsequence(recordToFacts(record), isClaimed(contacts));
+    await this.fleet.tellConsequence({ incident: incidentId, consequence }, actor);
+  }
+
+  /** @throws ProblemException 422 naming the craft that the fleet does not have */
+  private async listed(craft: readonly Craft[]): Promise<string[]> {
+    const ids: string[] = [];
+    for (const [place, { fleetCraft }] of craft.entries()) {
+      if (fleetCraft === undefined) continue;
+      if (!(await this.fleet.hasCraft(fleetCraft))) {
+        refuse(422, 'There is no such craft in the fleet.', `/document/craft/${place}/fleetCraft`);
+      }
+      ids.push(fleetCraft);
+    }
+    return ids;
+  }
+
+  private async named({ craftNamed = [], said = '' }: Call): Promise<string[]> {
+    const ids: string[] = [];
+    for (const words of [...craftNamed, said]) {
+      const matches = await this.fleet.findCraft(words);
+      ids.push(...matches.filter(({ named }) => named).map(({ craft }) => craft.id));
+    }
+    return ids;
+  }
+}
+
+function isClaimed({ contacts = [] }: ContactsSection): boolean {
+  return contacts.some(
+    ({ writtenDemand, lawyerSpeaks }) => valueOf(writtenDemand) === 'yes' || valueOf(lawyerSpeaks) === 'yes',
+  );
+}

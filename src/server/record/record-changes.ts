@@ -1,0 +1,29 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../accounts/accounts.api.js';
+
+/** Something that was written into the record of an incident. */
+export interface RecordChange {
+  readonly incidentId: string;
+  /** Sections that were written, those of the service itself among them. */
+  readonly sections: readonly string[];
+  readonly actor: Actor;
+}
+
+export type RecordListener = (change: RecordChange) => Promise<void>;
+
+/**
+ * Whom to tell when the record of an incident changes. Listeners run in the order in which they came, within the unit
+ * of work of the change: what they write is kept or lost together with it, and what they refuse is not written.
+ */
+@Injectable()
+export class RecordChanges {
+  private readonly listeners: RecordListener[] = [];
+
+  onChange(listener: RecordListener): void {
+    this.listeners.push(listener);
+  }
+
+  async tell(change: RecordChange): Promise<void> {
+    for (const listener of this.listeners) await listener(change);
+  }
+}

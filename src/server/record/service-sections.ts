@@ -1,0 +1,84 @@
+import { Injectable } from '@nestjs/common';
+import type { IncidentRecord } from '../../../shared/record/incident-record.js';
+import type { JsonObject } from '../../../shared/record/json-value.js';
+import type { Actor } from '../accounts/accounts.api.js';
+import type { IncidentRow } from './database/incident.row.js';
+import { IncidentsRepository } from './database/incidents.repository.js';
+import { type IncidentOutline, outlineOf, recordOf } from './incident-views.js';
+import { RecordLog } from './record-log.js';
+import { SectionWriter, unwritten } from './section-writer.js';
+
+/** Sections that the service writes itself, each for the module that keeps it. Nobody writes them by a section's route. */
+export type ServiceSection =
+  | 'holds'
+  | 'assignments'
+  | 'privileged'
+  | 'evidence'
+  | 'custody'
+  | 'outside-evidence'
+  | 'decisions'
+  | 'filings';
+
+/**
+ * The record for other modules of the service: what it says, and sections of their own in it. What they write there
+ * becomes amendments of the one log, so that history, the record as of a moment and `verify` cover it.
+ */
+@Injectable()
+export class ServiceSections {
+  constructor(
+    private readonly log: RecordLog,
+    private readonly incidents: IncidentsRepository,
+    private readonly writer: SectionWriter,
+  ) {}
+
+  /** A unit of work that writes to the record; inside another it becomes a part of that. */
+  run<T>(work: () => Promise<T>): Promise<T> {
+    return this.log.run(work);
+  }
+
+  /** Everything that people wrote about an incident, with its head. */
+  async record(incidentId: string): Promise<IncidentRecord> {
+    return recordOf(await this.incidents.sections(incidentId));
+  }
+
+  /**
+   * What stands at the top of an incident, without anything that was said in it.
+   * @throws Error when there is no such incident
+   */
+  async outline(incidentId: string): Promise<IncidentOutline> {
+    return outlineOf(await this.found(incidentId));
+  }
+
+  /** Ids of incidents in their order, after one of them; for work on all of them, part by part. */
+  ids(after: string | null, limit: number): Promise<string[]> {
+    return this.incidents.ids(after, limit);
+  }
+
+  /** A section as it stands; empty while nobody has written it. */
+  async read<T extends object>(incidentId: string, section: ServiceSection): Promise<Partial<T>> {
+    return ((await this.incidents.section(incidentId, section))?.document ?? {}) as Partial<T>;
+  }
+
+  /**
+   * Makes a section this document, within `run`; nothing is written when it says what it said before. Lists of things
+   * are lists of objects with an `id` each.
+   * @throws Error when there is no such incident
+   */
+  async write(
+    incidentId: string,
+    section: ServiceSection,
+    document: object,
+    actor: Actor,
+    reason?: string,
+  ): Promise<void> {
+    const incident = await this.found(incidentId);
+    const before = (await this.incidents.section(incidentId, section)) ?? unwritten(incidentId, section);
+    await this.writer.amend(incident, before, { document: document as JsonObject, reason }, actor);
+  }
+
+  private async found(id: string): Promise<IncidentRow> {
+    const incident = await this.incidents.find(id);
+    if (incident === null) throw new Error(`There is no incident ${id}.`);
+    return incident;
+  }
+}
