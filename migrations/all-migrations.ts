@@ -2,6 +2,7 @@ import { CreateOnce1795604400000 } from './1795604400000-create-once.js';
 import { CreateAccounts1795608000000 } from './1795608000000-accounts.js';
 import { CreateRecord1795615200000 } from './1795615200000-record.js';
 import { CreateFleet1795611600000 } from './1795611600000-fleet.js';
+import { CreateMail1795618800000 } from './1795618800000-mail.js';
 import { CreateDeterminations1795620600000 } from './1795620600000-determinations.js';
 import type { Migration } from './kit/migration.js';
 
@@ -11,5 +12,6 @@ export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreateAccounts1795608000000,
   CreateFleet1795611600000,
   CreateRecord1795615200000,
+  CreateMail1795618800000,
   CreateDeterminations1795620600000,
 ];

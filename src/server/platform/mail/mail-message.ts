@@ -82,6 +82,7 @@ function plain(reference: string): string {
   return reference;
 }
 
+/** Lines that need no encoding on their way (RFC 5322, 2.1.1), so that an .eml file can be read as it is. */
 function textOf(paragraphs: readonly string[]): string {
-  return `${paragraphs.join('\n\n')}\n`;
+  return `${paragraphs.map((text) => text.replaceAll(/(.{1,72})(?: |$)/gm, '$1\n')).join('\n')}`;
 }
