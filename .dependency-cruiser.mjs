@@ -24,7 +24,7 @@ const ROOMS = [
   { room: 'determination' },
   { room: 'decision' },
   { room: 'report' },
-  { room: 'follow-up' },
+  { room: 'follow-up', packages: ['temporal-polyfill'] },
   { room: 'hand-over' },
   { room: 'patterns' },
   { room: 'wire', packages: ['class-validator', 'class-transformer'] },
