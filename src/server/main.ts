@@ -15,6 +15,7 @@ async function start(): Promise<void> {
   const hasNoAccount = await app.get(FirstAdministrator).isMissing();
   await app.listen(config.port, config.host);
   console.log(`Listening on ${await app.getUrl()}`);
+  console.log(`Time zone of the business: ${config.timeZone} (BUSINESS_TIME_ZONE)`);
   if (hasNoAccount) console.log(NO_ACCOUNT);
   if (isOpenToListeners(config)) console.error(PLAIN_HTTP);
 }

@@ -13,22 +13,26 @@ export interface TestApp {
   readonly close: () => Promise<void>;
 }
 
-/** The real service, not listening, on an empty database of its own. */
-export async function openApp(engine: Engine = 'sqlite', config: Partial<Config> = {}): Promise<TestApp> {
-  const clone = await cloneTemplate(engine);
-  const folder = mkdtempSync(join(tmpdir(), 'desk-app-'));
-  const app = await createApp({
+/** How a service of the tests is set up on a database; what it keeps in files lies in a folder of its own. */
+export function configOf(database: DatabaseTarget, folder: string): Config {
+  return {
     host: '127.0.0.1',
     port: 0,
     rulePacksDir: undefined,
-    database: clone.target,
+    database,
     recordHeadsFile: join(folder, 'heads'),
     timeZone: 'America/Chicago',
     tls: undefined,
     trustedProxy: undefined,
     firstAdministrator: undefined,
-    ...config,
-  });
+  };
+}
+
+/** The real service, not listening, on an empty database of its own. */
+export async function openApp(engine: Engine = 'sqlite', config: Partial<Config> = {}): Promise<TestApp> {
+  const clone = await cloneTemplate(engine);
+  const folder = mkdtempSync(join(tmpdir(), 'desk-app-'));
+  const app = await createApp({ ...configOf(clone.target, folder), ...config });
   return {
     app,
     database: clone.target,

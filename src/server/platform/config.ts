@@ -32,7 +32,8 @@ type Environment = Record<string, string | undefined>;
 
 /**
  * Reads HOST (127.0.0.1), PORT (8080), RULE_PACKS_DIR (the packs of the project), DATABASE_URL (a SQLite file under
- * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none).
+ * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), TLS_CERT_FILE and
+ * TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none).
  * @throws ConfigError naming every variable at fault
  */
 export function readConfig(environment: Environment): Config {

@@ -1,9 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { Call } from '../../../shared/call/call.js';
-import { valueOf } from '../../../shared/call/known.js';
 import { readConsequence } from '../../../shared/law/read-consequence.js';
-import type { ContactsSection } from '../../../shared/record/account-sections.js';
 import type { Craft } from '../../../shared/record/craft-section.js';
+import { readClaim } from '../../../shared/record/read-claim.js';
 import { recordToFacts } from '../../../shared/record/record-to-facts.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
 import { Fleet } from '../fleet/fleet.api.js';
@@ -29,7 +28,7 @@ export class CraftTaking {
   private async follow({ incidentId, sections, actor }: RecordChange): Promise<void> {
     if (!sections.some(isSectionName)) return;
     const record = await this.sections.record(incidentId);
-    const { call = {}, craft: { craft = [] } = {}, contacts = {} } = record.sections;
+    const { call = {}, craft: { craft = [] } = {} } = record.sections;
     const taken = [
       ...(sections.includes('craft') ? await this.listed(craft) : []),
       ...(sections.includes('call') ? await this.named(call) : []),
@@ -37,7 +36,7 @@ export class CraftTaking {
     const reason = `Named in ${record.incident.reference}.`;
     for (const id of new Set(taken))
       await this.fleet.takeOut({ craft: id, incident: incidentId, reason }, actor);
-    const consequence = readConsequence(recordToFacts(record), isClaimed(contacts));
+    const consequence = readConsequence(recordToFacts(record), readClaim(record).claimed);
     await this.fleet.tellConsequence({ incident: incidentId, consequence }, actor);
   }
 
@@ -62,10 +61,4 @@ export class CraftTaking {
     }
     return ids;
   }
-}
-
-function isClaimed({ contacts = [] }: ContactsSection): boolean {
-  return contacts.some(
-    ({ writtenDemand, lawyerSpeaks }) => valueOf(writtenDemand) === 'yes' || valueOf(lawyerSpeaks) === 'yes',
-  );
 }
