@@ -17,8 +17,9 @@ export interface EvidenceWithdrawal {
   at: string;
   by: string;
   reason: string;
-  /** The lawyer who decided it, while a hold was on. */
+  /** The lawyer who directed it, and the day of the calendar; needed while a hold is on. */
   counsel?: string;
+  directedOn?: string;
 }
 
 /** What people say about a file. */
