@@ -34,6 +34,7 @@ const ROOMS = [
 const MODULES = [
   'platform',
   'accounts',
+  'mail',
   'fleet',
   'law',
   'place',
@@ -242,6 +243,12 @@ const source = [
         pathNot: `^src/server/${oneOf(MODULES.slice(0, place + 1))}/`,
       },
     ),
+  ),
+  rule(
+    'nodemailer-behind-the-queue',
+    'Only platform/mail speaks to mail servers: queue what is to be sent with MailQueue, beside its cause.',
+    { path: '^src/', pathNot: '^src/server/platform/mail/' },
+    { path: '^node_modules/nodemailer/' },
   ),
   rule(
     'typeorm-behind-the-door',

@@ -10,9 +10,12 @@ import { FLEET_ROWS } from './fleet/database/fleet-rows.js';
 import { FleetModule } from './fleet/fleet.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
+import { MailDeskModule } from './mail/mail-desk.module.js';
 import { DatabaseModule } from './platform/database/database.module.js';
 import type { DatabaseTarget } from './platform/database/database-target.js';
 import { AccessTable } from './platform/http/access-table.js';
+import type { MailSettings } from './platform/mail-config.js';
+import { MailModule } from './platform/mail/mail.module.js';
 import type { Published } from './platform/http/read-published.js';
 import { Schemas, SchemasController } from './platform/http/schemas.controller.js';
 import { RECORD_ROWS, type RecordSettings } from './record/record.api.js';
@@ -26,11 +29,12 @@ export interface Parts {
   database: DatabaseTarget;
   access: AccessTable;
   record: RecordSettings;
+  mail: MailSettings;
 }
 
 @Module({})
 export class AppModule {
-  static with({ packs, geography, published, database, access, record }: Parts): DynamicModule {
+  static with({ packs, geography, published, database, access, record, mail }: Parts): DynamicModule {
     return {
       module: AppModule,
       controllers: [SchemasController],
@@ -44,7 +48,9 @@ export class AppModule {
           rows: [...ACCOUNT_ROWS, ...FLEET_ROWS, ...RECORD_ROWS, ...DETERMINATION_ROWS],
           migrations: ALL_MIGRATIONS,
         }),
+        MailModule.with(mail),
         AccountsModule,
+        MailDeskModule,
         FleetModule.with(AccountsModule),
         LawModule.with(packs),
         RecordModule.with(record),

@@ -10,6 +10,7 @@ import { DeterminationService } from './determination/determination.service.js';
 import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
 import { loadRulePacks, readRulePacks } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
+import { MAIL_SCHEMAS } from './mail/mail-schemas.js';
 import type { Config } from './platform/config.js';
 import { AccessTable } from './platform/http/access-table.js';
 import {
@@ -68,6 +69,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
       database,
       access,
       record: new RecordSettings(timeZone, headsFileOf(recordHeadsFile, database, root)),
+      mail: config.mail,
     }),
     adapter,
     { bodyParser: false, logger: ['error', 'warn'], abortOnError: false },
@@ -99,6 +101,7 @@ function describe(
       ...ACCOUNT_REQUESTS,
       ...ACCOUNT_ANSWERS,
       ...FLEET_SCHEMAS,
+      ...MAIL_SCHEMAS,
       ...Object.fromEntries(
         [...schemas].map(([name, schema]) => [
           name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),

@@ -2,6 +2,7 @@ import { FirstAdministrator } from './accounts/first-administrator.js';
 import { createApp } from './create-app.js';
 import { RulePackError } from './law/law.api.js';
 import { type Config, ConfigError, readConfig } from './platform/config.js';
+import { nameMail } from './platform/mail-config.js';
 import { DatabaseUnavailableError } from './platform/database/open-database.js';
 
 /** Starts the service; what stops the start is said in one message, with exit status 1. */
@@ -16,6 +17,7 @@ async function start(): Promise<void> {
   await app.listen(config.port, config.host);
   console.log(`Listening on ${await app.getUrl()}`);
   console.log(`Time zone of the business: ${config.timeZone} (BUSINESS_TIME_ZONE)`);
+  console.log(`Mail goes ${nameMail(config.mail)}`);
   if (hasNoAccount) console.log(NO_ACCOUNT);
   if (isOpenToListeners(config)) console.error(PLAIN_HTTP);
 }

@@ -25,12 +25,18 @@ const GROUND: Record<string, string> = {
   'package.json': JSON.stringify({
     name: 'planted',
     type: 'module',
-    dependencies: { typeorm: '1', rxjs: '1', 'temporal-polyfill': '1', 'class-validator': '1' },
+    dependencies: {
+      typeorm: '1',
+      nodemailer: '1',
+      rxjs: '1',
+      'temporal-polyfill': '1',
+      'class-validator': '1',
+    },
     devDependencies: { vitest: '1' },
   }),
   'tsconfig.json': JSON.stringify({ compilerOptions: { module: 'nodenext' } }),
   ...Object.fromEntries(
-    ['typeorm', 'rxjs', 'vitest', 'temporal-polyfill', 'class-validator'].flatMap((name) => [
+    ['typeorm', 'nodemailer', 'rxjs', 'vitest', 'temporal-polyfill', 'class-validator'].flatMap((name) => [
       [`node_modules/${name}/package.json`, JSON.stringify({ name, version: '1.0.0', main: 'main.js' })],
       [`node_modules/${name}/main.js`, 'module.exports = {};'],
     ]),
@@ -48,6 +54,7 @@ const GROUND: Record<string, string> = {
   'src/server/record/record.api.ts': 'export const api = 1;',
   'src/server/platform/ground.ts': "import 'node:fs';\nimport '../../../shared/kernel/low.js';",
   'src/server/platform/database/door.ts': "import 'typeorm';",
+  'src/server/platform/mail/post.ts': "import 'nodemailer';",
   'src/server/record/database/rows.ts': "import 'typeorm';\nimport '../../platform/database/door.js';",
   'src/server/register/good.ts': "import '../law/law.api.js';\nimport '../platform/ground.js';",
   'src/server/main.ts': "import './register/good.js';",
@@ -97,6 +104,7 @@ const FAULTS: [rule: string, file: string, text: string][] = [
   ['server-platform-floor', 'src/server/platform/knows-wire.ts', "import '../../../shared/wire/read.js';"],
   ['server-module-face', 'src/server/register/inside.ts', "import '../law/inner.js';"],
   ['server-module-order-law', 'src/server/law/looks-down.ts', "import '../record/record.api.js';"],
+  ['nodemailer-behind-the-queue', 'src/server/record/posts.ts', "import 'nodemailer';"],
   ['typeorm-behind-the-door', 'src/server/record/service.ts', "import 'typeorm';"],
 ];
 

@@ -22,6 +22,11 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
     database,
     recordHeadsFile: join(folder, 'heads'),
     timeZone: 'America/Chicago',
+    mail: {
+      kind: 'folder',
+      folder: join(folder, 'mail'),
+      from: { name: 'Incident desk', address: 'desk@rental.example' },
+    },
     tls: undefined,
     trustedProxy: undefined,
     firstAdministrator: undefined,

@@ -38,7 +38,10 @@ export async function failToStart(environment: Record<string, string>): Promise<
 
 async function start(environment: Record<string, string>): Promise<RunningServer | FailedStart> {
   const folder = mkdtempSync(join(tmpdir(), 'desk-start-'));
-  const own = { DATABASE_URL: `sqlite:${join(folder, 'desk.sqlite')}` };
+  const own = {
+    DATABASE_URL: `sqlite:${join(folder, 'desk.sqlite')}`,
+    MAIL_FOLDER: join(folder, 'mail'),
+  };
   const child = spawn(process.execPath, [MAIN], { env: { ...process.env, ...own, ...environment } });
   const exit = once(child, 'exit').then(([status]) => {
     rmSync(folder, { recursive: true, force: true });

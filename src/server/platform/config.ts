@@ -1,5 +1,6 @@
 import { type DatabaseTarget, readDatabaseTarget } from './database/database-target.js';
 import { readTls, readTrustedProxy, type Tls } from './https-config.js';
+import { type MailSettings, readMail } from './mail-config.js';
 import { projectRoot } from './project-root.js';
 
 /** What the service is told by its environment. */
@@ -13,6 +14,8 @@ export interface Config {
   recordHeadsFile: string | undefined;
   /** IANA zone of the business. */
   timeZone: string;
+  /** Where mail goes, and who it is from. */
+  mail: MailSettings;
   /** Certificate and key, where the service speaks HTTPS itself. */
   tls: Tls | undefined;
   /** The proxies that are believed when they say who asks, and by HTTPS or not. */
@@ -32,8 +35,9 @@ type Environment = Record<string, string | undefined>;
 
 /**
  * Reads HOST (127.0.0.1), PORT (8080), RULE_PACKS_DIR (the packs of the project), DATABASE_URL (a SQLite file under
- * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), TLS_CERT_FILE and
- * TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none).
+ * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), SMTP_URL with
+ * MAIL_FROM or MAIL_FOLDER (var/mail), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and
+ * FIRST_ADMIN_PASSWORD (none).
  * @throws ConfigError naming every variable at fault
  */
 export function readConfig(environment: Environment): Config {
@@ -65,10 +69,11 @@ export function readConfig(environment: Environment): Config {
     );
   }
   const recordHeadsFile = environment['RECORD_HEADS_FILE'] || undefined;
+  const mail = readMail(environment, projectRoot(), faults);
   const tls = readTls(environment, faults);
   const trustedProxy = readTrustedProxy(environment, faults);
   const firstAdministrator = readFirstAdministrator(environment, faults);
-  if (faults.length > 0 || database === undefined) throw new ConfigError(faults);
+  if (faults.length > 0 || database === undefined || mail === undefined) throw new ConfigError(faults);
   return {
     host,
     port,
@@ -76,6 +81,7 @@ export function readConfig(environment: Environment): Config {
     database,
     recordHeadsFile,
     timeZone,
+    mail,
     tls,
     trustedProxy,
     firstAdministrator,

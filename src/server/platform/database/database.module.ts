@@ -4,6 +4,7 @@ import { CreateOnce } from './create-once.js';
 import { CreateOnceRow } from './create-once.row.js';
 import type { MappedClass } from './data-source.js';
 import type { DatabaseTarget } from './database-target.js';
+import { MailDecisionRow, MailRow } from './mail.row.js';
 import { migrateDatabase } from './migrate-database.js';
 import { openDatabase, type OpenDatabase } from './open-database.js';
 import { UnitOfWork } from './unit-of-work.js';
@@ -25,7 +26,7 @@ class DatabaseKeeper implements OnApplicationShutdown {
 }
 
 /** The rows that belong to no module. */
-export const PLATFORM_ROWS: readonly MappedClass[] = [CreateOnceRow];
+export const PLATFORM_ROWS: readonly MappedClass[] = [CreateOnceRow, MailRow, MailDecisionRow];
 
 const DATABASE = Symbol('the open database');
 

@@ -1,5 +1,5 @@
 import type { SelectQueryBuilder } from 'typeorm';
-import type { MailState } from '../mail/mail-states.js';
+import type { MailState } from '../../../../shared/kernel/mail-state.js';
 import type { PageRequest } from '../http/cursor.js';
 import { MailDecisionRow, MailRow } from './mail.row.js';
 import type { UnitOfWork } from './unit-of-work.js';

@@ -1,12 +1,6 @@
 import { Entity, Index, Unique } from 'typeorm';
-import {
-  CARRIERS,
-  type CarrierKind,
-  MAIL_DECISIONS,
-  MAIL_STATES,
-  type MailDecision,
-  type MailState,
-} from '../mail/mail-states.js';
+import { MAIL_STATES, type MailState } from '../../../../shared/kernel/mail-state.js';
+import { CARRIERS, type CarrierKind, MAIL_DECISIONS, type MailDecision } from '../mail/mail-words.js';
 import {
   ChoiceColumn,
   IdColumn,

@@ -38,6 +38,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('accounts')
     .addTag('fleet')
     .addTag('record')
+    .addTag('mail')
     .addTag('service')
     .build();
   const document = SwaggerModule.createDocument(app, config);

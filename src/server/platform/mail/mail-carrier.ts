@@ -1,4 +1,4 @@
-import type { CarrierKind } from './mail-states.js';
+import type { CarrierKind } from './mail-words.js';
 
 /** A mail as it leaves the house. */
 export interface Letter {

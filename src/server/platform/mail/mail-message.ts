@@ -84,5 +84,5 @@ function plain(reference: string): string {
 
 /** Lines that need no encoding on their way (RFC 5322, 2.1.1), so that an .eml file can be read as it is. */
 function textOf(paragraphs: readonly string[]): string {
-  return `${paragraphs.map((text) => text.replaceAll(/(.{1,72})(?: |$)/gm, '$1\n')).join('\n')}`;
+  return `${paragraphs.map((text) => text.replaceAll(/(.{1,72})(?: |\n|$)/g, '$1\n')).join('\n')}`;
 }

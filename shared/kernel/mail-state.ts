@@ -9,12 +9,5 @@
  *     delivered was uncertain, and a person found that it had arrived
  */
 export const MAIL_STATES = ['queued', 'sending', 'sent', 'failed', 'uncertain', 'delivered'] as const;
+
 export type MailState = (typeof MAIL_STATES)[number];
-
-/** How mail is carried. */
-export const CARRIERS = ['smtp', 'folder'] as const;
-export type CarrierKind = (typeof CARRIERS)[number];
-
-/** What a person decided about a mail that did not go through by itself. */
-export const MAIL_DECISIONS = ['resend', 'delivered'] as const;
-export type MailDecision = (typeof MAIL_DECISIONS)[number];

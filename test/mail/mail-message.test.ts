@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { MailMessage } from '../../src/server/platform/mail/mail-message.js';
+
+const ZONE = 'America/Chicago';
+const ABOUT = { reference: '2026-0042', dueAt: '2026-06-13T16:20:00.000Z', timeZone: ZONE };
+
+describe('what a mail says', () => {
+  it('is what is due and where to look', () => {
+    const { purpose, subject, body } = MailMessage.about('report-due', ABOUT);
+    expect([purpose, subject]).toEqual(['report-due', 'Incident 2026-0042: a report is due']);
+    expect(body).toBe(
+      [
+        'Incident 2026-0042: a report is due.',
+        '',
+        'Due: Saturday, June 13, 2026 at 11:20 AM CDT.',
+        '',
+        'Look it up in the incident desk. Mail passes many hands, so it does not',
+        'say what happened.',
+        '',
+        'Anyone hurt, missing or in danger: emergency services first.',
+        '',
+      ].join('\n'),
+    );
+  });
+
+  it('is a list of what is overdue and due for one person', () => {
+    const { subject, body } = MailMessage.digest({
+      overdue: [{ reference: '2026-0041', dueAt: '2026-06-12T16:20:00.000Z' }],
+      due: [
+        { reference: '2026-0042', dueAt: '2026-06-13T16:20:00.000Z' },
+        { reference: '2026-0043', dueAt: '2026-06-13T22:00:00.000Z' },
+      ],
+      timeZone: ZONE,
+    });
+    expect(subject).toBe('Incident desk: 1 overdue, 2 due');
+    expect(body.split('\n').slice(0, 7)).toEqual([
+      'Overdue:',
+      '  2026-0041   Friday, June 12, 2026 at 11:20 AM CDT',
+      '',
+      'Due:',
+      '  2026-0042   Saturday, June 13, 2026 at 11:20 AM CDT',
+      '  2026-0043   Saturday, June 13, 2026 at 5:00 PM CDT',
+      '',
+    ]);
+  });
+
+  it('takes nothing that could be text of a record', () => {
+    const words = fc.string().filter((text) => !/^\d{4}-\d{4,9}$/.test(text));
+    fc.assert(
+      fc.property(words, (text) => {
+        expect(() => MailMessage.about('task-due', { ...ABOUT, reference: text })).toThrow(TypeError);
+        expect(() => MailMessage.about('task-due', { ...ABOUT, dueAt: text })).toThrow(TypeError);
+      }),
+    );
+  });
+
+  it.each(['broken leg', 'America/Chicago broken', 'x'.repeat(65)])(
+    'takes no zone such as %j',
+    (timeZone) => {
+      expect(() => MailMessage.about('task-due', { ...ABOUT, timeZone })).toThrow(/zone/i);
+      expect(() => MailMessage.digest({ overdue: [], due: [], timeZone })).toThrow(/zone/i);
+    },
+  );
+});
