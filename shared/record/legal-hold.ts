@@ -3,6 +3,8 @@ import type { Consequence } from './weigh-consequence.js';
 /** Why everything about an incident has to be kept as it is. */
 export type HoldCause = 'death' | 'missing' | 'beyond-first-aid' | 'claim' | 'by-hand';
 
+export const HOLD_CAUSES: readonly HoldCause[] = ['death', 'missing', 'beyond-first-aid', 'claim', 'by-hand'];
+
 /** Somebody who keeps things that bear on the incident, and has to know that nothing of them may go. */
 export interface Custodian {
   /** Id of the account; another id for somebody without one. */

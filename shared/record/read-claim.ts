@@ -23,6 +23,8 @@ export interface StoppedMail {
 export interface Claim {
   /** Somebody has claimed in writing, or a lawyer has written. */
   readonly claimed: boolean;
+  /** Ids of the entries that say so. */
+  readonly entries: readonly string[];
   /** The earliest written demand: from it clocks run, and none that comes later starts them again. */
   readonly first: WrittenDemand | null;
   /** Ids of entries that may be an earlier demand: it is not known whether they are one, or when they came. */
@@ -33,16 +35,18 @@ export interface Claim {
 /**
  * What the contact log says of a claim. Only what comes in is a demand. Where nobody has said whom a lawyer speaks for,
  * neither person nor name is given, and then mail goes to nobody outside by itself.
- * @example readClaim(recordOfABareCall) // { claimed: false, first: null, unclear: [], mailStopped: [] }
+ * @example readClaim(recordOfABareCall) // { claimed: false, entries: [], first: null, unclear: [], mailStopped: [] }
  */
 export function readClaim({ sections }: IncidentRecord): Claim {
   const contacts = sections.contacts?.contacts ?? [];
   const incoming = contacts.filter(({ direction }) => direction !== 'out');
   const demands = incoming.filter(({ writtenDemand }) => valueOf(writtenDemand) === 'yes').map(demandOf);
   const lawyers = contacts.filter(({ lawyerSpeaks }) => valueOf(lawyerSpeaks) === 'yes');
+  const entries = [...new Set([...demands.map(({ contact }) => contact), ...lawyers.map(({ id }) => id)])];
   const [first = null] = [...demands].sort((one, other) => timeOf(one) - timeOf(other));
   return {
-    claimed: demands.length > 0 || lawyers.length > 0,
+    claimed: entries.length > 0,
+    entries,
     first,
     unclear: [
       ...demands.filter((demand) => demand.at === null && demand !== first).map(({ contact }) => contact),

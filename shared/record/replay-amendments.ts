@@ -1,6 +1,14 @@
 import { buildSection } from './build-section.js';
 import type { JsonObject, JsonValue } from './json-value.js';
 
+/**
+ * What a withdrawal of a reason's words names in place of a path, which begins with a slash.
+ * @example reasonOf(12) // 'reason/12'
+ */
+export function reasonOf(sequence: number): string {
+  return `reason/${sequence}`;
+}
+
 /** An amendment as it is read back: what each field became, or null where that has been withdrawn since. */
 export interface PastAmendment {
   readonly sequence: number;

@@ -29,7 +29,7 @@ const path: ValueRule = {
   schema: { type: 'string', pattern: '^(/[^/]+)+$' },
 };
 
-const reason: ValueRule = {
+export const reason: ValueRule = {
   expected: 'the reason in a few words',
   faultOf: (value) =>
     typeof value === 'string' && value.trim() === ''
@@ -68,12 +68,31 @@ export class WriteDraftDto {
   version?: number;
 }
 
+/** Takes a field out; while the incident is held, on the direction of counsel, who is named. */
 export class WithdrawDto {
   @Needed(path)
   path: string;
 
   @Needed(reason)
   reason: string;
+
+  @Value(line)
+  counsel?: string;
+
+  @Value(day)
+  directedOn?: string;
+}
+
+/** Takes the words of an amendment's reason out. */
+export class WithdrawReasonDto {
+  @Needed(reason)
+  reason: string;
+
+  @Value(line)
+  counsel?: string;
+
+  @Value(day)
+  directedOn?: string;
 }
 
 const STATUSES: readonly IncidentStatus[] = ['open', 'closed'];

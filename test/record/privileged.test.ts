@@ -1,14 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { beforeAll, expect, it } from 'vitest';
-import type { Actor } from '../../src/server/accounts/accounts.api.js';
+import type { Actor, PersonActor } from '../../src/server/accounts/accounts.api.js';
 import { describeEngines } from '../support/databases.js';
 import { DOCK_PHONE, person, RECORD } from './record-app.js';
 import { Client } from './record-desk.js';
 
 const staff = person('staff', 'Ann');
 const manager = person('manager', 'Max');
-const counsel = person('counsel', 'Cleo');
-const otherCounsel = person('counsel', 'Otto');
 const NOTE = 'Xylophone: thinks that the briefing was too short.';
 
 describeEngines('notes for counsel', RECORD, (desk) => {
@@ -17,8 +15,12 @@ describeEngines('notes for counsel', RECORD, (desk) => {
     client.send(actor, 'POST', path, body, { 'idempotency-key': randomUUID() });
   let id: string;
   let requestPath: string;
+  let counsel: PersonActor;
+  let otherCounsel: PersonActor;
 
   beforeAll(async () => {
+    counsel = await client.account('counsel', 'Cleo');
+    otherCounsel = await client.account('counsel', 'Otto');
     id = await client.opened(staff);
     const asked = { counsel: 'Cleo Law', counselAccount: counsel.accountId, requestedOn: '2026-06-15' };
     const request = await create(manager, `/${id}/counsel-requests`, asked);
@@ -77,4 +79,49 @@ describeEngines('notes for counsel', RECORD, (desk) => {
     const document = { people: [] };
     expect((await client.write(counsel, `/${id}/sections/people`, { document }, 0)).status).toBe(403);
   });
+
+  it.each<[what: string, change: string, undo: string, code: string]>([
+    [
+      'a note that was changed',
+      `UPDATE privileged_entry SET words = REPLACE(words, 'short', 'long')`,
+      `UPDATE privileged_entry SET words = REPLACE(words, 'long', 'short')`,
+      'privileged-changed',
+    ],
+    [
+      'a note under another name',
+      `UPDATE privileged_entry SET written_by = 'Ann'`,
+      `UPDATE privileged_entry SET written_by = 'Max'`,
+      'privileged-changed',
+    ],
+    [
+      'a request of another day',
+      `UPDATE counsel_request SET requested_on = '2026-06-16'`,
+      `UPDATE counsel_request SET requested_on = '2026-06-15'`,
+      'privileged-changed',
+    ],
+    [
+      'a note that is in no log',
+      `INSERT INTO privileged_entry SELECT 'x', request_id, written_by, written_at, words, salt FROM privileged_entry`,
+      `DELETE FROM privileged_entry WHERE id = 'x'`,
+      'privileged-unexplained',
+    ],
+    [
+      'a note that is gone',
+      'CREATE TABLE kept AS SELECT * FROM privileged_entry; DELETE FROM privileged_entry',
+      'INSERT INTO privileged_entry SELECT * FROM kept; DROP TABLE kept',
+      'privileged-missing',
+    ],
+  ])(
+    'are committed to by the log, so that a check names %s without its words',
+    async (_what, change, undo, code) => {
+      expect(await client.check()).toEqual([]);
+      for (const statement of change.split('; ')) await desk.plainSql(statement);
+      const faults = await client.check();
+      for (const statement of undo.split('; ')) await desk.plainSql(statement);
+      expect(faults.map((fault) => fault.code)).toEqual([code]);
+      expect(faults[0]?.text).toMatch(/of \d{4}-\d{4} is /);
+      expect(JSON.stringify(faults)).not.toContain('Xylophone');
+      expect(await client.check()).toEqual([]);
+    },
+  );
 });

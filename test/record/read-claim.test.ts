@@ -17,7 +17,7 @@ const record = (contacts: Contact[]): IncidentRecord => ({
   },
   sections: { contacts: { contacts }, people: { people: [{ id: 'p1', name: 'Ann Diver' }] } },
 });
-const NONE = { claimed: false, first: null, unclear: [], mailStopped: [] };
+const NONE = { claimed: false, entries: [], first: null, unclear: [], mailStopped: [] };
 
 describe('a claim', () => {
   it.each<[string, Contact[], Partial<ReturnType<typeof readClaim>>]>([
@@ -33,6 +33,7 @@ describe('a claim', () => {
       ],
       {
         claimed: true,
+        entries: ['k1', 'k2'],
         first: { contact: 'k2', at: '2026-07-01T14:00:00.000Z', from: null, party: 'insurer' },
       },
     ],
@@ -50,6 +51,7 @@ describe('a claim', () => {
       ],
       {
         claimed: true,
+        entries: ['k1', 'k2'],
         first: { contact: 'k1', at: '2026-07-02T09:00:00.000Z', from: 'Bo', party: 'renter' },
         unclear: ['k2'],
       },
@@ -57,7 +59,7 @@ describe('a claim', () => {
     [
       'the only one, of an unknown day',
       [{ id: 'k1', name: 'Bo', writtenDemand: says('yes') }],
-      { claimed: true, first: { contact: 'k1', at: null, from: 'Bo', party: null } },
+      { claimed: true, entries: ['k1'], first: { contact: 'k1', at: null, from: 'Bo', party: null } },
     ],
   ])('%s', (_what, contacts, expected) => {
     expect(readClaim(record(contacts))).toEqual({ ...NONE, ...expected });

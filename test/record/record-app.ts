@@ -3,7 +3,7 @@ import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { ALL_MIGRATIONS } from '../../migrations/all-migrations.js';
 import type { Role } from '../../shared/kernel/role.js';
-import type { Actor } from '../../src/server/accounts/accounts.api.js';
+import type { Actor, PersonActor } from '../../src/server/accounts/accounts.api.js';
 import { AccountsModule } from '../../src/server/accounts/accounts.module.js';
 import { ACCOUNT_ROWS } from '../../src/server/accounts/database/account-rows.js';
 import { DETERMINATION_ROWS, Law } from '../../src/server/determination/determination.api.js';
@@ -67,7 +67,7 @@ export async function startRecordApp(
   return app;
 }
 
-export const person = (role: Role, personName: string = role): Actor => ({
+export const person = (role: Role, personName: string = role): PersonActor => ({
   kind: 'person',
   accountId: `account-${personName}`,
   personName,

@@ -4,10 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { afterAll, beforeAll } from 'vitest';
-import type { Actor } from '../../src/server/accounts/accounts.api.js';
+import type { Role } from '../../shared/kernel/role.js';
+import type { Actor, PersonActor } from '../../src/server/accounts/accounts.api.js';
+import { AccountsService } from '../../src/server/accounts/accounts.service.js';
 import { verifyRecord } from '../../src/server/record/verify-record.js';
 import type { Desk } from '../support/databases.js';
-import { startRecordApp } from './record-app.js';
+import { person, startRecordApp } from './record-app.js';
 
 interface Answer {
   status: number;
@@ -75,6 +77,13 @@ export class Client {
   async opened(actor: Actor, call: object = { said: 'help, PWC 7' }): Promise<string> {
     const { body } = await this.open(actor, { call });
     return String(body['id']);
+  }
+
+  /** Somebody who has an account, signed in. */
+  async account(role: Role, name: string): Promise<PersonActor> {
+    const draft = { name, signInName: `${name} ${randomUUID()}`, role };
+    const { id } = await this.app.get(AccountsService, { strict: false }).create(draft, randomUUID());
+    return { ...person(role, name), accountId: id };
   }
 
   /** The codes of the faults that a check of the record finds. */

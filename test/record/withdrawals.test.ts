@@ -98,4 +98,45 @@ describeEngines('a withdrawal', RECORD, (desk) => {
     const answer = await client.send(manager, 'POST', `/${id}/sections/people/withdrawals`, withdrawal);
     expect(answer).toMatchObject({ status: 422, body: { errors: [{ pointer }] } });
   });
+
+  it('takes out the words of a reason too, and leaves that there was one', async () => {
+    const id = await client.opened(staff);
+    const call = `/${id}/sections/call`;
+    await client.write(
+      staff,
+      call,
+      { document: { said: 'help', takenBy: 'Ann' }, reason: 'Vexillology.' },
+      1,
+    );
+    const [{ sequence } = { sequence: 0 }] = (await client.get(staff, `/${id}/amendments?section=call`)).body[
+      'items'
+    ] as { sequence: number }[];
+    const withdraw = (
+      actor: typeof staff,
+      of: number | string,
+      body: object = { reason: 'Named a stranger.' },
+    ) => client.send(actor, 'POST', `/${id}/amendments/${of}/withdrawals`, body);
+    expect((await withdraw(staff, sequence)).status).toBe(403);
+    for (const none of [sequence + 1, sequence - 1, 'x', '9'.repeat(30)])
+      expect((await withdraw(manager, none)).status).toBe(404);
+    expect((await withdraw(manager, sequence, { reason: 'x', counsel: 'Cleo Law' })).status).toBe(422);
+    expect(await withdraw(manager, sequence)).toMatchObject({
+      status: 200,
+      body: { sequence, reasonWithdrawn: true },
+    });
+    expect((await withdraw(manager, sequence)).status).toBe(404);
+    expect(await everything()).not.toContain('Vexillology');
+    expect((await client.get(staff, `/${id}/amendments?section=call`)).body['items']).toMatchObject([
+      { reason: 'Named a stranger.', withdraws: [`reason/${sequence}`], changes: [] },
+      { sequence, reason: null, reasonWithdrawn: true },
+      {},
+    ]);
+    expect(await client.check()).toEqual([]);
+    const row = `sequence = ${sequence}`;
+    const opening = `{"salt":"${'ab'.repeat(32)}","value":"Vexillology."}`;
+    await desk.plainSql(`UPDATE amendment SET reason_opening = '${opening}' WHERE ${row}`);
+    expect(await client.faults()).toContain('withdrawn-still-there');
+    await desk.plainSql(`UPDATE amendment SET reason_opening = NULL WHERE ${row}`);
+    expect(await client.check()).toEqual([]);
+  });
 });

@@ -1,4 +1,5 @@
-import { type ApiBodyOptions, ApiHeader } from '@nestjs/swagger';
+import { type ApiBodyOptions, ApiHeader, type ApiResponseOptions } from '@nestjs/swagger';
+import type { JsonSchema } from '../../../shared/wire/record-members.js';
 import type { Shape } from '../../../shared/wire/record-members.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
 
@@ -26,5 +27,14 @@ export function bodyOf(shape: Shape, examples: Record<string, unknown> = {}): Ap
   return {
     schema: schemaOf(shape) as InlineBody['schema'],
     examples: Object.fromEntries(Object.entries(examples).map(([name, value]) => [name, { value }])),
+  };
+}
+
+/** The answer of a route by its schema. */
+export function answerOf(schema: JsonSchema, status = 200): ApiResponseOptions {
+  return {
+    status,
+    description: 'Done.',
+    content: { 'application/json': { schema } },
   };
 }

@@ -75,6 +75,7 @@ function amendmentView(row: AmendmentRow) {
     madeAt,
     ...authorOfRow(row),
     reason: valueOf(reasonOpening),
+    ...(row.reasonCommitment !== null && reasonOpening === null ? { reasonWithdrawn: true } : {}),
     finished: asideOf(row, ASIDE.finished) === true,
     withdraws: asideOf(row, ASIDE.withdrawn) ?? [],
     changes: row.changes.flatMap(({ path }, index) => {

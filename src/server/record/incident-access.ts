@@ -6,7 +6,7 @@ import { uuid } from '../../../shared/wire/record-requests.dto.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import type { IncidentRow } from './database/incident.row.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 
 /** Who may do what with an incident. The gate of the service asks by route; this asks again by incident. */
 @Injectable()

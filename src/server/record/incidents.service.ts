@@ -27,7 +27,7 @@ import {
 import type { SectionOutline } from './incident-views.js';
 import { RecordLog } from './record-log.js';
 import { RecordSettings } from './record-settings.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 import { HEAD_SECTION, headOf, SectionWriter, unwritten } from './section-writer.js';
 
 export type IncidentQuery = Omit<IncidentFilter, 'counselAccount'>;

@@ -15,6 +15,10 @@ type OwnCode =
   | 'incident-changed'
   | 'incident-missing'
   | 'incident-unexplained'
+  | 'privileged-changed'
+  | 'privileged-missing'
+  | 'privileged-unexplained'
+  | 'assignment-changed'
   | 'log-end-changed'
   | 'heads-missing'
   | 'heads-unreadable';

@@ -1,5 +1,8 @@
 import { type DynamicModule, Module, type OnApplicationShutdown } from '@nestjs/common';
+import { AssignmentsController } from './assignments.controller.js';
+import { AssignmentsService } from './assignments.service.js';
 import { AmendmentsRepository } from './database/amendments.repository.js';
+import { AssignmentsRepository } from './database/assignments.repository.js';
 import { DraftsRepository } from './database/drafts.repository.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
 import { LogRepository } from './database/log.repository.js';
@@ -8,6 +11,9 @@ import { CraftTaking } from './craft-taking.js';
 import { DraftsService } from './drafts.service.js';
 import { HeadsFile } from './heads-file.js';
 import { HistoryService } from './history.service.js';
+import { HoldsController } from './holds.controller.js';
+import { Holds } from './holds.js';
+import { HoldsService } from './holds.service.js';
 import { IncidentAccess } from './incident-access.js';
 import { IncidentsController } from './incidents.controller.js';
 import { IncidentsService } from './incidents.service.js';
@@ -22,7 +28,15 @@ import { SectionsController } from './sections.controller.js';
 import { SectionsService } from './sections.service.js';
 import { WithdrawalsService } from './withdrawals.service.js';
 
-@Module({ controllers: [IncidentsController, SectionsController, PrivilegedController] })
+@Module({
+  controllers: [
+    IncidentsController,
+    SectionsController,
+    HoldsController,
+    AssignmentsController,
+    PrivilegedController,
+  ],
+})
 export class RecordModule implements OnApplicationShutdown {
   constructor(private readonly heads: HeadsFile) {}
 
@@ -38,12 +52,16 @@ export class RecordModule implements OnApplicationShutdown {
         IncidentsRepository,
         DraftsRepository,
         PrivilegedRepository,
+        AssignmentsRepository,
         RecordChanges,
         RecordLog,
         SectionWriter,
         IncidentAccess,
         ServiceSections,
         CraftTaking,
+        Holds,
+        HoldsService,
+        AssignmentsService,
         IncidentsService,
         SectionsService,
         DraftsService,
@@ -52,6 +70,7 @@ export class RecordModule implements OnApplicationShutdown {
         PrivilegedService,
       ],
       exports: [
+        Holds,
         RecordChanges,
         ServiceSections,
         IncidentAccess,

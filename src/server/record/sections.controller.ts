@@ -4,7 +4,12 @@ import type { FastifyReply } from 'fastify';
 import { SECTION_NAMES } from '../../../shared/record/incident-record.js';
 import type { JsonSchema } from '../../../shared/wire/record-members.js';
 import { readRecordInput } from '../../../shared/wire/record-reading.js';
-import { WithdrawDto, WriteDraftDto, WriteSectionDto } from '../../../shared/wire/record-requests.dto.js';
+import {
+  WithdrawDto,
+  WithdrawReasonDto,
+  WriteDraftDto,
+  WriteSectionDto,
+} from '../../../shared/wire/record-requests.dto.js';
 import { sectionSchema } from '../../../shared/wire/record-sections.js';
 import { type Actor, CurrentActor } from '../accounts/accounts.api.js';
 import { answerVersioned } from '../platform/http/entity-tag.js';
@@ -12,11 +17,18 @@ import { MayUse } from '../platform/http/may-use.js';
 import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
 import { readInput } from '../platform/http/read-input.js';
 import { isObject } from '../../../shared/wire/is-object.js';
-import { PROBLEM, WithVersion, bodyOf } from './api-words.js';
+import { answerOf, PROBLEM, WithVersion, bodyOf } from './api-words.js';
 import { DraftsService } from './drafts.service.js';
 import { sectionNamed } from './incident-access.js';
 import { SectionsService } from './sections.service.js';
 import { WithdrawalsService } from './withdrawals.service.js';
+
+const REASON_WITHDRAWN: JsonSchema = {
+  type: 'object',
+  required: ['sequence', 'reasonWithdrawn'],
+  properties: { sequence: { type: 'integer' }, reasonWithdrawn: { const: true } },
+  examples: [{ sequence: 12, reasonWithdrawn: true }],
+};
 
 const SECTION = ApiParam({ name: 'section', enum: [...SECTION_NAMES] });
 
@@ -105,7 +117,22 @@ export class SectionsController {
     operationId: 'withdrawField',
     summary: 'Takes the content of a field out; the reason stays',
   })
-  @ApiBody(bodyOf(WithdrawDto, { phone: { path: '/people/p1/phone', reason: 'Of another person.' } }))
+  @ApiBody(
+    bodyOf(WithdrawDto, {
+      phone: { path: '/people/p1/phone', reason: 'Of another person.' },
+      held: {
+        path: '/people/p1',
+        reason: 'Was not there.',
+        counsel: 'Cleo Law',
+        directedOn: '2026-06-20',
+      },
+    }),
+  )
+  @ApiResponse({
+    status: 409,
+    description: 'The incident is held: counsel has to be named.',
+    content: PROBLEM,
+  })
   async withdraw(
     @Res({ passthrough: true }) reply: FastifyReply,
     @Param('id') id: string,
@@ -115,6 +142,30 @@ export class SectionsController {
   ) {
     const input = readInput(readRecordInput(WithdrawDto, body));
     return answerVersioned(reply, await this.withdrawals.withdraw(id, section, input, actor));
+  }
+
+  @Post('amendments/:sequence/withdrawals')
+  @HttpCode(200)
+  @MayUse('manager', 'administrator')
+  @ApiOperation({
+    operationId: 'withdrawReason',
+    summary: "Takes the words of an amendment's reason out; that there was one stays",
+  })
+  @ApiBody(bodyOf(WithdrawReasonDto, { number: { reason: 'It held a telephone number.' } }))
+  @ApiResponse(answerOf(REASON_WITHDRAWN))
+  @ApiResponse({
+    status: 409,
+    description: 'The incident is held: counsel has to be named.',
+    content: PROBLEM,
+  })
+  withdrawReason(
+    @Param('id') id: string,
+    @Param('sequence') sequence: string,
+    @Body() body: unknown,
+    @CurrentActor() actor: Actor,
+  ) {
+    const input = readInput(readRecordInput(WithdrawReasonDto, body));
+    return this.withdrawals.withdrawReason(id, sequenceOf(sequence), input, actor);
   }
 
   @Get('drafts')
@@ -146,6 +197,11 @@ export class SectionsController {
   removeDraft(@Param('id') id: string, @Param('section') section: string, @CurrentActor() actor: Actor) {
     return this.drafts.remove(id, section, actor);
   }
+}
+
+/** Numbers that no amendment has are answered like those that none has yet. */
+function sequenceOf(text: string): number {
+  return /^[1-9]\d{0,8}$/.test(text) ? Number(text) : 0;
 }
 
 function anObject(body: unknown): object {

@@ -20,7 +20,7 @@ import { authorOfRow } from './history.service.js';
 import { assertMayWrite, IncidentAccess, sectionNamed } from './incident-access.js';
 import { type SectionView, viewOf } from './incident-views.js';
 import { RecordLog } from './record-log.js';
-import { refuse } from './refuse.js';
+import { refuse } from '../platform/http/refuse.js';
 import { SectionWriter, unwritten } from './section-writer.js';
 
 /** Reads a section, finishes it, amends it and adds to it. */

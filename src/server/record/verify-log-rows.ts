@@ -1,5 +1,5 @@
 import type { LogEntry, ShownValue } from '../../../shared/proof/verify-amendment.js';
-import { ASIDE } from '../../../shared/record/replay-amendments.js';
+import { ASIDE, reasonOf } from '../../../shared/record/replay-amendments.js';
 import type { AmendmentRow } from './database/amendment.row.js';
 import { asideOf } from './history.service.js';
 import type { RecordFault } from './record-fault.js';
@@ -41,10 +41,24 @@ export function findContentFaults(
         lastWithdrawn >= row.sequence && sides.some((side) => side !== null && side.value !== null);
       return still ? [{ code: 'withdrawn-still-there', text: `${where}: what was withdrawn is back.` }] : [];
     }),
-    ...(row.reasonCommitment !== null && row.reasonOpening === null
-      ? [{ code: 'content-removed' as const, text: `${nameOf(row.sequence)}: the reason is gone.` }]
-      : []),
+    ...reasonFaults(row, withdrawnAt.has(keyOf(row, reasonOf(row.sequence))), nameOf),
   ]);
+}
+
+function reasonFaults(
+  { sequence, reasonCommitment, reasonOpening }: AmendmentRow,
+  isWithdrawn: boolean,
+  nameOf: (sequence: number) => string,
+): RecordFault[] {
+  if (reasonCommitment === null || (reasonOpening === null) === isWithdrawn) return [];
+  return reasonOpening === null
+    ? [{ code: 'content-removed', text: `${nameOf(sequence)}: the reason is gone, and nobody withdrew it.` }]
+    : [
+        {
+          code: 'withdrawn-still-there',
+          text: `${nameOf(sequence)}: the reason that was withdrawn is back.`,
+        },
+      ];
 }
 
 function withdrawnPaths(row: AmendmentRow): string[] {

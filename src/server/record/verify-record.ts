@@ -6,6 +6,7 @@ import { IncidentsRepository } from './database/incidents.repository.js';
 import { LogRepository } from './database/log.repository.js';
 import { type KeptHeads, readHeads } from './heads-file.js';
 import { logFault, type RecordFault } from './record-fault.js';
+import { findAsideFaults } from './verify-aside.js';
 import { findRowFaults } from './verify-current-rows.js';
 import { entryOf, findContentFaults } from './verify-log-rows.js';
 
@@ -56,6 +57,7 @@ async function checkOnce(unitOfWork: UnitOfWork, headsFile: string): Promise<Rec
     ...headFaults(kept, end, amendments.length),
     ...findContentFaults(amendments, nameOf),
     ...findRowFaults(amendments, incidents, sections),
+    ...(await findAsideFaults(unitOfWork, sections, (id) => references.get(id) ?? id)),
   ];
   return { incidents: incidents.length, amendments: amendments.length, faults: withoutTwins(faults) };
 }

@@ -43,6 +43,15 @@ export class AmendmentsRepository {
     await this.unitOfWork.manager.update<object>(AmendmentRow, { sequence }, { openings });
   }
 
+  /** Takes the words of a reason away for good. */
+  async dropReason(sequence: number): Promise<void> {
+    await this.unitOfWork.manager.update<object>(AmendmentRow, { sequence }, { reasonOpening: null });
+  }
+
+  find(incidentId: string, sequence: number): Promise<AmendmentRow | null> {
+    return this.unitOfWork.manager.findOneBy(AmendmentRow, { incidentId, sequence });
+  }
+
   /** Every amendment of every incident, oldest first. */
   async *all(): AsyncGenerator<AmendmentRow> {
     for (let last = -(2 ** 31); ;) {

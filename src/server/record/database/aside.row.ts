@@ -22,7 +22,7 @@ export class DraftRow {
   @InstantColumn() savedAt: string;
 }
 
-/** That a lawyer asked for notes: who, and on which day. */
+/** That a lawyer asked for notes: who, on which day, and by which account where the lawyer has one. */
 @Entity('counsel_request')
 @Index(['incidentId'])
 @Index(['counselAccount'])
@@ -34,6 +34,8 @@ export class CounselRequestRow {
   @DayColumn() requestedOn: string;
   @TextColumn() enteredBy: string;
   @InstantColumn() enteredAt: string;
+  /** Opens the commitment that the log holds. */
+  @TextColumn({ nullable: true }) salt: string | null;
 }
 
 /** A note made for counsel, apart from the record and from everything that is searched or listed. */
@@ -45,4 +47,6 @@ export class PrivilegedEntryRow {
   @TextColumn() writtenBy: string;
   @InstantColumn() writtenAt: string;
   @TextColumn() words: string;
+  /** Opens the commitment that the log holds. */
+  @TextColumn({ nullable: true }) salt: string | null;
 }

@@ -4,7 +4,7 @@ import type { IncidentStatus } from '../../../../shared/record/incident-record.j
 import type { Cursor } from '../../platform/http/cursor.js';
 import { withWords } from '../../platform/database/with-words.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
-import { CounselRequestRow } from './aside.row.js';
+import { CounselAssignmentRow } from './assignment.row.js';
 import { IncidentRow, SectionRow } from './incident.row.js';
 
 export interface IncidentFilter {
@@ -54,8 +54,8 @@ export class IncidentsRepository {
     await this.unitOfWork.manager.update<object>(SectionRow, { incidentId, section }, changed);
   }
 
-  isAssigned(incidentId: string, counselAccount: string): Promise<boolean> {
-    return this.unitOfWork.manager.existsBy(CounselRequestRow, { incidentId, counselAccount });
+  isAssigned(incidentId: string, accountId: string): Promise<boolean> {
+    return this.unitOfWork.manager.existsBy(CounselAssignmentRow, { incidentId, accountId });
   }
 
   /** One more than asked for, latest first. */
@@ -102,13 +102,13 @@ type Query = SelectQueryBuilder<IncidentRow>;
 const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'incident_id', id: 'i.id' };
 
 function assignedTo(query: Query, counselAccount: string): void {
-  const request = query
+  const assignment = query
     .subQuery()
     .select('1')
-    .from(CounselRequestRow, 'r')
-    .where('r.incidentId = i.id')
-    .andWhere('r.counselAccount = :counselAccount');
-  query.andWhere(`EXISTS ${request.getQuery()}`, { counselAccount });
+    .from(CounselAssignmentRow, 'a')
+    .where('a.incidentId = i.id')
+    .andWhere('a.accountId = :counselAccount');
+  query.andWhere(`EXISTS ${assignment.getQuery()}`, { counselAccount });
 }
 
 function behind(query: Query, { sort, id }: Cursor): void {

@@ -18,6 +18,14 @@ export class PrivilegedRepository {
     });
   }
 
+  allRequests(): Promise<CounselRequestRow[]> {
+    return this.unitOfWork.manager.find(CounselRequestRow);
+  }
+
+  allEntries(): Promise<PrivilegedEntryRow[]> {
+    return this.unitOfWork.manager.find(PrivilegedEntryRow);
+  }
+
   async addEntry(row: PrivilegedEntryRow): Promise<void> {
     await this.unitOfWork.manager.insert(PrivilegedEntryRow, row);
   }

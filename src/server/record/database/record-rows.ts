@@ -1,4 +1,5 @@
 import { AmendmentRow, RecordLogRow, ReferenceYearRow } from './amendment.row.js';
+import { CounselAssignmentRow } from './assignment.row.js';
 import { CounselRequestRow, DraftRow, PrivilegedEntryRow } from './aside.row.js';
 import { IncidentRow, SectionRow } from './incident.row.js';
 
@@ -10,6 +11,7 @@ export const RECORD_ROWS = [
   RecordLogRow,
   ReferenceYearRow,
   DraftRow,
+  CounselAssignmentRow,
   CounselRequestRow,
   PrivilegedEntryRow,
 ];
