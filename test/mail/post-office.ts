@@ -72,11 +72,14 @@ export class DyingOffice {
   wholeMessages = 0;
   private readonly sockets = new Set<Socket>();
   private readonly held: (() => void)[] = [];
+  private readonly called: Promise<void>;
 
   private constructor(
     private readonly server: Server,
     private readonly ending: Ending,
-  ) {}
+  ) {
+    this.called = once(server, 'connection').then(() => undefined);
+  }
 
   static async open(ending: Ending): Promise<DyingOffice> {
     const server = createServer();
@@ -97,6 +100,11 @@ export class DyingOffice {
       if (this.wholeMessages > 0) resolve();
       else this.held.push(resolve);
     });
+  }
+
+  /** Resolves when somebody has called. */
+  hasCaller(): Promise<void> {
+    return this.called;
   }
 
   /** Says what it had not said, to everyone who still waits. */
