@@ -40,6 +40,7 @@ const MODULES = [
   'place',
   'call',
   'record',
+  'evidence',
   'determination',
   'decision',
   'follow-up',

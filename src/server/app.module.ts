@@ -6,6 +6,9 @@ import { AccountsModule } from './accounts/accounts.module.js';
 import { ACCOUNT_ROWS } from './accounts/database/account-rows.js';
 import { DETERMINATION_ROWS, Law } from './determination/determination.api.js';
 import { DeterminationModule } from './determination/determination.module.js';
+import { EVIDENCE_ROWS } from './evidence/evidence.api.js';
+import { EvidenceModule } from './evidence/evidence.module.js';
+import type { EvidenceSettings } from './evidence/evidence-settings.js';
 import { FLEET_ROWS } from './fleet/database/fleet-rows.js';
 import { FleetModule } from './fleet/fleet.module.js';
 import { HealthModule } from './health/health.module.js';
@@ -29,12 +32,22 @@ export interface Parts {
   database: DatabaseTarget;
   access: AccessTable;
   record: RecordSettings;
+  evidence: EvidenceSettings;
   mail: MailSettings;
 }
 
 @Module({})
 export class AppModule {
-  static with({ packs, geography, published, database, access, record, mail }: Parts): DynamicModule {
+  static with({
+    packs,
+    geography,
+    published,
+    database,
+    access,
+    record,
+    evidence,
+    mail,
+  }: Parts): DynamicModule {
     return {
       module: AppModule,
       controllers: [SchemasController],
@@ -45,7 +58,7 @@ export class AppModule {
       imports: [
         DatabaseModule.with({
           target: database,
-          rows: [...ACCOUNT_ROWS, ...FLEET_ROWS, ...RECORD_ROWS, ...DETERMINATION_ROWS],
+          rows: [...ACCOUNT_ROWS, ...FLEET_ROWS, ...RECORD_ROWS, ...EVIDENCE_ROWS, ...DETERMINATION_ROWS],
           migrations: ALL_MIGRATIONS,
         }),
         MailModule.with(mail),
@@ -54,6 +67,7 @@ export class AppModule {
         FleetModule.with(AccountsModule),
         LawModule.with(packs),
         RecordModule.with(record),
+        EvidenceModule.with(evidence),
         DeterminationModule.with(new Law(packs, geography)),
         HealthModule.with({ packs, version: published.version }),
       ],

@@ -7,6 +7,9 @@ import { ACCOUNT_ANSWERS, ACCOUNT_REQUESTS } from './accounts/account-schemas.js
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { AppModule } from './app.module.js';
 import { DeterminationService } from './determination/determination.service.js';
+import { EVIDENCE_SCHEMAS } from './evidence/evidence-schemas.js';
+import { EvidenceSettings } from './evidence/evidence-settings.js';
+import { isForOctets } from './evidence/octet-routes.js';
 import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
 import { loadRulePacks, readRulePacks } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
@@ -23,6 +26,7 @@ import { ProblemFilter } from './platform/http/problem.filter.js';
 import { type Published, readPublished } from './platform/http/read-published.js';
 import { RouteTable } from './platform/http/route-table.js';
 import { readJsonBodies, refuseAddress } from './platform/http/read-json-bodies.js';
+import { readOctets } from './platform/http/read-octets.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { listPages, serveWeb } from './platform/http/serve-web.js';
 import { projectRoot } from './platform/project-root.js';
@@ -56,6 +60,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
   const routes = new RouteTable(server);
   addSecurityHeaders(server, DOCUMENTATION_PATH);
   readJsonBodies(server);
+  readOctets(server, isForOctets);
   const web = join(root, 'dist', 'web');
   const pages = listPages(web);
   const access = new AccessTable(server, (path) => pages.has(path) || isApiDescription(path));
@@ -69,6 +74,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
       database,
       access,
       record: new RecordSettings(timeZone, headsFileOf(recordHeadsFile, database, root)),
+      evidence: new EvidenceSettings(config.evidence.folder, config.evidence.longestBytes),
       mail: config.mail,
     }),
     adapter,
@@ -101,6 +107,7 @@ function describe(
       ...ACCOUNT_REQUESTS,
       ...ACCOUNT_ANSWERS,
       ...FLEET_SCHEMAS,
+      ...EVIDENCE_SCHEMAS,
       ...MAIL_SCHEMAS,
       ...Object.fromEntries(
         [...schemas].map(([name, schema]) => [

@@ -22,6 +22,7 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
     database,
     recordHeadsFile: join(folder, 'heads'),
     timeZone: 'America/Chicago',
+    evidence: { folder: join(folder, 'evidence'), longestBytes: LONGEST_BYTES },
     mail: {
       kind: 'folder',
       folder: join(folder, 'mail'),
@@ -32,6 +33,9 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
     firstAdministrator: undefined,
   };
 }
+
+const MIB = 1024 * 1024;
+const LONGEST_BYTES = { photo: 30 * MIB, video: 2048 * MIB, audio: 512 * MIB, document: 50 * MIB };
 
 /** The real service, not listening, on an empty database of its own. */
 export async function openApp(engine: Engine = 'sqlite', config: Partial<Config> = {}): Promise<TestApp> {

@@ -38,6 +38,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('accounts')
     .addTag('fleet')
     .addTag('record')
+    .addTag('evidence')
     .addTag('mail')
     .addTag('service')
     .build();

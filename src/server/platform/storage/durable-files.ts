@@ -1,5 +1,6 @@
 import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import type { Readable } from 'node:stream';
 
 /** Nobody but the account that runs the service reads what is kept: pictures of the hurt and the dead among it. */
 export const PRIVATE_FILE = 0o600;
@@ -15,6 +16,15 @@ export const ARRIVING = 'arriving';
 /** Drops what a crash left half written; before the service takes anything. */
 export async function clearHalfWritten(folder: string): Promise<void> {
   await rm(join(folder, ARRIVING), { recursive: true, force: true });
+}
+
+/**
+ * The pieces of a stream, for whoever is not ready to read yet. One that breaks meanwhile throws when it is read: with
+ * nobody listening it would end the process.
+ */
+export function piecesOf(source: Readable): AsyncIterable<Buffer> {
+  source.once('error', () => undefined);
+  return source;
 }
 
 /** Gives a finished file its name, and has the folder remember it through a power cut. */

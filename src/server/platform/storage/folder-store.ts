@@ -3,7 +3,14 @@ import { createReadStream } from 'node:fs';
 import { type FileHandle, open, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
-import { ARRIVING, makePrivateFolder, moveInto, PRIVATE_FILE, sizeOfFile } from './durable-files.js';
+import {
+  ARRIVING,
+  makePrivateFolder,
+  moveInto,
+  piecesOf,
+  PRIVATE_FILE,
+  sizeOfFile,
+} from './durable-files.js';
 import { type FileDigest, type FileKey, FileStore } from './file-store.js';
 
 /** Large enough that hashing a video of 2 GiB does not drown in calls. */
@@ -19,11 +26,12 @@ export class FolderStore extends FileStore {
   }
 
   async put(id: string, source: Readable): Promise<FileDigest> {
+    const pieces = piecesOf(source);
     const arriving = join(this.folder, ARRIVING);
     await makePrivateFolder(arriving);
     const temporary = join(arriving, randomUUID());
     try {
-      const digest = await writeDurably(temporary, source);
+      const digest = await writeDurably(temporary, pieces);
       await moveInto(temporary, this.pathOf({ id, sha256: digest.sha256 }));
       return digest;
     } finally {
@@ -48,12 +56,12 @@ export class FolderStore extends FileStore {
   }
 }
 
-async function writeDurably(path: string, source: Readable): Promise<FileDigest> {
+async function writeDurably(path: string, pieces: AsyncIterable<Buffer>): Promise<FileDigest> {
   const handle: FileHandle = await open(path, 'wx', PRIVATE_FILE);
   try {
     const hash = createHash('sha256');
     let size = 0;
-    for await (const piece of source as AsyncIterable<Buffer>) {
+    for await (const piece of pieces) {
       hash.update(piece);
       size += piece.length;
       await handle.appendFile(piece);

@@ -2,7 +2,7 @@ import { createReadStream } from 'node:fs';
 import { open, rm, truncate } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
-import { makePrivateFolder, PRIVATE_FILE, sizeOfFile } from './durable-files.js';
+import { makePrivateFolder, piecesOf, PRIVATE_FILE, sizeOfFile } from './durable-files.js';
 
 const PIECE_BYTES = 1024 * 1024;
 
@@ -32,11 +32,12 @@ export class IncomingFiles {
    * @throws TooManyBytesError; whatever the stream throws
    */
   async append(id: string, source: Readable, longest: number): Promise<void> {
+    const pieces = piecesOf(source);
     await makePrivateFolder(join(this.folder, 'incoming'));
     const handle = await open(this.pathOf(id), 'a', PRIVATE_FILE);
     try {
       let { size } = await handle.stat();
-      for await (const piece of source as AsyncIterable<Buffer>) {
+      for await (const piece of pieces) {
         size += piece.length;
         if (size > longest) throw new TooManyBytesError();
         await handle.appendFile(piece);

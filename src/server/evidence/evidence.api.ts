@@ -1,0 +1,27 @@
+import { readDatabaseTarget } from '../platform/database/database-target.js';
+import { openDatabase } from '../platform/database/open-database.js';
+import { evidenceFolderOf } from '../platform/evidence-config.js';
+import { projectRoot } from '../platform/project-root.js';
+import { FolderStore } from '../platform/storage/folder-store.js';
+import { type EvidenceCheck, verifyEvidence } from './check-evidence.js';
+import { EVIDENCE_ROWS } from './database/evidence-rows.js';
+
+export type { EvidenceCheck, EvidenceFault } from './check-evidence.js';
+export { EVIDENCE_ROWS };
+
+/**
+ * Checks the evidence that the environment names: DATABASE_URL and EVIDENCE_FOLDER, as the service reads them.
+ * @throws DatabaseUnavailableError; Error when DATABASE_URL is no address of a database
+ */
+export async function checkEvidence(environment: Record<string, string | undefined>): Promise<EvidenceCheck> {
+  const root = projectRoot();
+  const target = readDatabaseTarget(environment['DATABASE_URL'], root);
+  if (target === undefined) throw new Error('DATABASE_URL must be sqlite:FILE or postgres://…');
+  const database = await openDatabase(target, EVIDENCE_ROWS, { report: () => undefined });
+  try {
+    const store = new FolderStore(evidenceFolderOf(environment['EVIDENCE_FOLDER'], target, root));
+    return await verifyEvidence(database.unitOfWork, store);
+  } finally {
+    await database.close();
+  }
+}

@@ -1,0 +1,45 @@
+import { open } from 'node:fs/promises';
+import { fileTypeFromFile } from 'file-type';
+import { type EvidenceKind, evidenceKind } from '../../../shared/record/evidence-kind.js';
+import { judgeEvidenceText } from '../../../shared/record/evidence-text.js';
+
+/** What a file is by its content, or why it is not taken. */
+export type Content = { readonly type: string; readonly kind: EvidenceKind } | { readonly refused: string };
+
+/** Enough to tell any type by; what is not known by then is text or nothing. */
+export const HEAD_BYTES = 64 * 1024;
+
+/** Reads what a file is from its bytes alone; its name and what a device called it count for nothing. */
+export async function readContent(path: string): Promise<Content> {
+  const found = (await fileTypeFromFile(path))?.mime;
+  const verdict =
+    found === undefined || found === 'application/xml'
+      ? judgeEvidenceText(await textHead(path))
+      : { type: found };
+  if ('refused' in verdict) return verdict;
+  const kind = evidenceKind(verdict.type);
+  return kind === undefined ? { refused: reasonOf(verdict.type) } : { type: verdict.type, kind };
+}
+
+function reasonOf(type: string): string {
+  const advice = 'Send photographs, video, recordings, PDF, text, or sheets and letters without macros.';
+  if (/zip|tar|rar|7z|gzip|bzip|compress|archive/.test(type)) {
+    return `By its content this is an archive (${type}): send what is in it, file by file.`;
+  }
+  return `By its content this is ${type}, which is not taken: it may be a program. ${advice}`;
+}
+
+/** The beginning as text; undefined where the bytes are no UTF-8. */
+async function textHead(path: string): Promise<string | undefined> {
+  const handle = await open(path, 'r');
+  try {
+    const { buffer, bytesRead } = await handle.read(Buffer.alloc(HEAD_BYTES), 0, HEAD_BYTES, 0);
+    // In a stream, so that a character that the end of the head cuts in two is no fault.
+    return new TextDecoder('utf-8', { fatal: true }).decode(buffer.subarray(0, bytesRead), { stream: true });
+  } catch (error) {
+    if (error instanceof TypeError) return undefined;
+    throw error;
+  } finally {
+    await handle.close();
+  }
+}
