@@ -31,10 +31,11 @@ describe('what a mail says', () => {
         { reference: '2026-0042', dueAt: '2026-06-13T16:20:00.000Z' },
         { reference: '2026-0043', dueAt: '2026-06-13T22:00:00.000Z' },
       ],
+      undated: ['2026-0044'],
       timeZone: ZONE,
     });
-    expect(subject).toBe('Incident desk: 1 overdue, 2 due');
-    expect(body.split('\n').slice(0, 7)).toEqual([
+    expect(subject).toBe('Incident desk: 1 overdue, 3 due');
+    expect(body.split('\n').slice(0, 10)).toEqual([
       'Overdue:',
       '  2026-0041   Friday, June 12, 2026 at 11:20 AM CDT',
       '',
@@ -42,15 +43,22 @@ describe('what a mail says', () => {
       '  2026-0042   Saturday, June 13, 2026 at 11:20 AM CDT',
       '  2026-0043   Saturday, June 13, 2026 at 5:00 PM CDT',
       '',
+      'Due at a time that nobody knows yet:',
+      '  2026-0044',
+      '',
     ]);
   });
 
   it('takes nothing that could be text of a record', () => {
+    const parts = { overdue: [], due: [], undated: [], timeZone: ZONE };
     const words = fc.string().filter((text) => !/^\d{4}-\d{4,9}$/.test(text));
     fc.assert(
       fc.property(words, (text) => {
         expect(() => MailMessage.about('task-due', { ...ABOUT, reference: text })).toThrow(TypeError);
         expect(() => MailMessage.about('task-due', { ...ABOUT, dueAt: text })).toThrow(TypeError);
+        expect(() => MailMessage.digest({ ...parts, undated: [text] })).toThrow(TypeError);
+        const line = { reference: text, dueAt: ABOUT.dueAt };
+        expect(() => MailMessage.digest({ ...parts, due: [line] })).toThrow(TypeError);
       }),
     );
   });
@@ -59,7 +67,7 @@ describe('what a mail says', () => {
     'takes no zone such as %j',
     (timeZone) => {
       expect(() => MailMessage.about('task-due', { ...ABOUT, timeZone })).toThrow(/zone/i);
-      expect(() => MailMessage.digest({ overdue: [], due: [], timeZone })).toThrow(/zone/i);
+      expect(() => MailMessage.digest({ overdue: [], due: [], undated: [], timeZone })).toThrow(/zone/i);
     },
   );
 });

@@ -59,14 +59,21 @@ export class MailMessage {
    * What is due and overdue for one person.
    * @throws TypeError as for `about`
    */
-  static digest({ overdue, due, timeZone }: DigestParts): MailMessage {
+  static digest({ overdue, due, undated, timeZone }: DigestParts): MailMessage {
     assertTimeZone(timeZone);
     const show = ({ reference, dueAt }: DigestLine): string =>
       `  ${plain(reference)}   ${showInstant(dueAt, timeZone)}`;
-    const list = (title: string, lines: readonly DigestLine[]): string[] =>
-      lines.length === 0 ? [] : [[title, ...lines.map(show)].join('\n')];
-    const subject = `Incident desk: ${overdue.length} overdue, ${due.length} due`;
-    const lists = [...list('Overdue:', overdue), ...list('Due:', due)];
+    const list = (title: string, lines: readonly string[]): string[] =>
+      lines.length === 0 ? [] : [[title, ...lines].join('\n')];
+    const subject = `Incident desk: ${overdue.length} overdue, ${due.length + undated.length} due`;
+    const lists = [
+      ...list('Overdue:', overdue.map(show)),
+      ...list('Due:', due.map(show)),
+      ...list(
+        'Due at a time that nobody knows yet:',
+        undated.map((reference) => `  ${plain(reference)}`),
+      ),
+    ];
     return new MailMessage('digest', subject, textOf([...lists, WHERE, FIRST]));
   }
 }
@@ -74,6 +81,8 @@ export class MailMessage {
 export interface DigestParts {
   readonly overdue: readonly DigestLine[];
   readonly due: readonly DigestLine[];
+  /** References alone. */
+  readonly undated: readonly string[];
   readonly timeZone: string;
 }
 
