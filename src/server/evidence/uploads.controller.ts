@@ -1,4 +1,3 @@
-import { Readable } from 'node:stream';
 import { Body, Controller, Delete, Get, Headers, HttpCode, Param, Patch, Post, Res } from '@nestjs/common';
 import { ApiBody, ApiConsumes, ApiHeader, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
@@ -98,7 +97,7 @@ export class UploadsController {
     @CurrentActor() actor: Actor,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<void> {
-    return this.uploads.append(id, upload, { offset, bytes: bytesOf(body) }, actor, tellOffset(reply));
+    return this.uploads.append(id, upload, { offset, body }, actor, tellOffset(reply));
   }
 
   @Post(':upload/finish')
@@ -150,8 +149,3 @@ const tellOffset =
   (reply: FastifyReply) =>
   (offset: number): void =>
     void reply.header('upload-offset', String(offset));
-
-/** A request without a body adds nothing, and learns the offset. */
-function bytesOf(body: unknown): Readable {
-  return body instanceof Readable ? body : Readable.from([]);
-}

@@ -1,4 +1,4 @@
-import type { Readable } from 'node:stream';
+import { Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
 import { evidenceKind } from '../../../shared/record/evidence-kind.js';
 import { StartUploadDto } from '../../../shared/wire/evidence-file.dto.js';
@@ -7,7 +7,9 @@ import type { Actor } from '../accounts/accounts.api.js';
 import { Clock } from '../platform/clock.js';
 import { CreateOnce } from '../platform/database/create-once.js';
 import { readIdempotencyKey } from '../platform/http/idempotency-key.js';
+import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
 import { readInput } from '../platform/http/read-input.js';
+import { OCTETS } from '../platform/http/read-octets.js';
 import { refuse } from '../platform/http/refuse.js';
 import { IncomingFiles, TooManyBytesError } from '../platform/storage/incoming-files.js';
 import type { UploadRow } from './database/upload.row.js';
@@ -73,13 +75,14 @@ export class UploadsService {
   async append(
     incidentId: string,
     id: string,
-    piece: { offset: string | undefined; bytes: Readable },
+    piece: { offset: string | undefined; body: unknown },
     actor: Actor,
     tell: (offset: number) => void,
   ): Promise<void> {
     const begins = readOffset(piece.offset);
+    const bytes = bytesOf(piece.body);
     await this.access.add(incidentId, actor);
-    const stop = (): void => void piece.bytes.destroy();
+    const stop = (): void => void bytes.destroy();
     await this.turns.take(id, stop, async () => {
       const upload = await this.get(incidentId, id);
       if (upload.finishedAt !== null) refuse(409, 'All of this file has arrived: nothing is added to it.');
@@ -87,7 +90,7 @@ export class UploadsService {
       tell(before);
       if (before !== begins) throw wrongOffset(before);
       try {
-        await this.take(upload, before, piece.bytes);
+        await this.take(upload, before, bytes);
       } finally {
         tell(await this.incoming.offsetOf(id));
       }
@@ -141,6 +144,13 @@ export class UploadsService {
     const arrived = upload.finishedAt === null ? await this.incoming.offsetOf(upload.id) : upload.size;
     return uploadView(upload, arrived);
   }
+}
+
+/** A request without a body adds nothing, and learns the offset. */
+function bytesOf(body: unknown): Readable {
+  if (body instanceof Readable) return body;
+  if (body === undefined || body === null) return Readable.from([]);
+  throw new ProblemException(problemOfStatus(415, `A piece of a file is sent as ${OCTETS}.`));
 }
 
 /** What cannot be ended early. */
