@@ -8,7 +8,7 @@ import { FROM } from './mail-house.js';
 const LETTER = {
   messageId: '01976a3c-5e00-7000-8c3d-2f4f6a1c7b10@rental.example',
   to: 'ana@rental.example',
-  subject: 'Incident 2026-0042: a report is due',
+  subject: 'Incident 2026-0042: a decision is open again',
   text: 'Look it up.\n',
   queuedAt: '2026-06-13T16:00:00.000Z',
 };
@@ -30,7 +30,7 @@ describe('mail as files', () => {
         'Auto-Submitted: auto-generated',
         'From: Incident desk <desk@rental.example>',
         'To: ana@rental.example',
-        'Subject: Incident 2026-0042: a report is due',
+        'Subject: Incident 2026-0042: a decision is open again',
         `Message-ID: <${LETTER.messageId}>`,
         'Date: Sat, 13 Jun 2026 16:00:00 +0000',
         'Content-Transfer-Encoding: 7bit',

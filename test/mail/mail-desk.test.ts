@@ -8,7 +8,7 @@ import { UnitOfWork } from '../../src/server/platform/database/unit-of-work.js';
 import { MailQueue } from '../../src/server/platform/mail/mail-queue.js';
 import { MailRounds } from '../../src/server/platform/mail/mail-rounds.js';
 import { type Browser, describeHouse, type Person } from '../accounts/house.js';
-import { REPORT_DUE } from './mail-house.js';
+import { REOPENED } from './mail-house.js';
 
 interface Mail {
   readonly id: string;
@@ -34,7 +34,7 @@ describeHouse('mail at the desk of administrators', (house) => {
     count += 1;
     await house()
       .app.get(MailQueue)
-      .enqueue({ to, message: REPORT_DUE, key: `${count}`, incidentId: 'i-1' });
+      .enqueue({ to, message: REOPENED, key: `${count}`, incidentId: 'i-1' });
     await house().app.get(MailRounds).settled();
     const { items } = (await administrator.get('/api/mail?limit=1').expect(200)).body as { items: Mail[] };
     return items[0]?.id ?? '';
@@ -60,7 +60,7 @@ describeHouse('mail at the desk of administrators', (house) => {
   it('is sent by itself once it is queued, into the folder of the service', async () => {
     const id = await queue('ana@rental.example');
     const mail = await find(id);
-    expect(mail).toMatchObject({ state: 'sent', tries: 1, purpose: 'report-due', incidentId: 'i-1' });
+    expect(mail).toMatchObject({ state: 'sent', tries: 1, purpose: 'decision-reopened', incidentId: 'i-1' });
     const file = (mail.words ?? '').replace('Written to ', '');
     expect(await readdir(dirname(file))).toContain(`${id}@rental.example.eml`);
   });

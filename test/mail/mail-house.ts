@@ -14,11 +14,7 @@ export const MAILS: DeskParts = { rows: [MailRow, MailDecisionRow] };
 
 export const FROM = { name: 'Incident desk', address: 'desk@rental.example' };
 
-export const REPORT_DUE = MailMessage.about('report-due', {
-  reference: '2026-0042',
-  dueAt: '2026-06-13T16:20:00.000Z',
-  timeZone: 'America/Chicago',
-});
+export const REOPENED = MailMessage.about('decision-reopened', '2026-0042');
 
 export const MINUTE = 60_000;
 export const HOUR = 60 * MINUTE;
@@ -60,7 +56,7 @@ export class MailHouse {
   }
 
   enqueue(key: string, to = 'ana@rental.example'): Promise<boolean> {
-    return this.queue.enqueue({ to, message: REPORT_DUE, key });
+    return this.queue.enqueue({ to, message: REOPENED, key });
   }
 
   /** One round, as a timer or a commit would begin it. */

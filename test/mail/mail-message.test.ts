@@ -3,25 +3,23 @@ import { describe, expect, it } from 'vitest';
 import { MailMessage } from '../../src/server/platform/mail/mail-message.js';
 
 const ZONE = 'America/Chicago';
-const ABOUT = { reference: '2026-0042', dueAt: '2026-06-13T16:20:00.000Z', timeZone: ZONE };
+const DUE = '2026-06-13T16:20:00.000Z';
 
 describe('what a mail says', () => {
-  it('is what is due and where to look', () => {
-    const { purpose, subject, body } = MailMessage.about('report-due', ABOUT);
-    expect([purpose, subject]).toEqual(['report-due', 'Incident 2026-0042: a report is due']);
-    expect(body).toBe(
+  it.each([
+    ['decision-reopened', 'a decision is open again'],
+    ['supplement-due', 'a filed report has to be supplemented'],
+  ] as const)('%s: what has to be done and where to look', (notice, what) => {
+    const { purpose, subject, body } = MailMessage.about(notice, '2026-0042');
+    expect([purpose, subject]).toEqual([notice, `Incident 2026-0042: ${what}`]);
+    expect(body.replaceAll('\n', ' ')).toBe(
       [
-        'Incident 2026-0042: a report is due.',
-        '',
-        'Due: Saturday, June 13, 2026 at 11:20 AM CDT.',
-        '',
-        'Look it up in the incident desk. Mail passes many hands, so it does not',
-        'say what happened.',
-        '',
-        'Anyone hurt, missing or in danger: emergency services first.',
-        '',
-      ].join('\n'),
+        `Incident 2026-0042: ${what}. Facts or law behind it have changed. `,
+        'Look it up in the incident desk. Mail passes many hands, so it does not say what happened. ',
+        'Anyone hurt, missing or in danger: emergency services first. ',
+      ].join(' '),
     );
+    expect(body.split('\n').filter((line) => line.length > 76)).toEqual([]);
   });
 
   it('is a list of what is overdue and due for one person', () => {
@@ -54,11 +52,12 @@ describe('what a mail says', () => {
     const words = fc.string().filter((text) => !/^\d{4}-\d{4,9}$/.test(text));
     fc.assert(
       fc.property(words, (text) => {
-        expect(() => MailMessage.about('task-due', { ...ABOUT, reference: text })).toThrow(TypeError);
-        expect(() => MailMessage.about('task-due', { ...ABOUT, dueAt: text })).toThrow(TypeError);
+        expect(() => MailMessage.about('decision-reopened', text)).toThrow(TypeError);
         expect(() => MailMessage.digest({ ...parts, undated: [text] })).toThrow(TypeError);
-        const line = { reference: text, dueAt: ABOUT.dueAt };
+        const line = { reference: text, dueAt: DUE };
         expect(() => MailMessage.digest({ ...parts, due: [line] })).toThrow(TypeError);
+        const untimed = { reference: '2026-0042', dueAt: text };
+        expect(() => MailMessage.digest({ ...parts, due: [untimed] })).toThrow(TypeError);
       }),
     );
   });
@@ -66,7 +65,6 @@ describe('what a mail says', () => {
   it.each(['broken leg', 'America/Chicago broken', 'x'.repeat(65)])(
     'takes no zone such as %j',
     (timeZone) => {
-      expect(() => MailMessage.about('task-due', { ...ABOUT, timeZone })).toThrow(/zone/i);
       expect(() => MailMessage.digest({ overdue: [], due: [], undated: [], timeZone })).toThrow(/zone/i);
     },
   );

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Letter, MailCarrier, Outcome } from '../../src/server/platform/mail/mail-carrier.js';
 import { describeEngines } from '../support/databases.js';
-import { HOUR, MailHouse, MAILS, MINUTE, REPORT_DUE } from './mail-house.js';
+import { HOUR, MailHouse, MAILS, MINUTE, REOPENED } from './mail-house.js';
 
 const ANA = 'ana@rental.example';
 const BEN = 'ben@rental.example';
@@ -44,9 +44,11 @@ describeEngines('the queue of mail', MAILS, (desk) => {
     expect(await house.states()).toEqual(['queued']);
     await house.round();
     expect(await house.mails()).toMatchObject([
-      { state: 'sent', tries: 1, words: 'said 1', purpose: 'report-due' },
+      { state: 'sent', tries: 1, words: 'said 1', purpose: 'decision-reopened' },
     ]);
-    expect(carrier.letters).toMatchObject([{ to: ANA, subject: 'Incident 2026-0042: a report is due' }]);
+    expect(carrier.letters).toMatchObject([
+      { to: ANA, subject: 'Incident 2026-0042: a decision is open again' },
+    ]);
   });
 
   it('keeps no mail of a cause that failed', async () => {
@@ -231,7 +233,7 @@ describeEngines('the queue of mail', MAILS, (desk) => {
   it('gives every mail a Message-ID of its own that stays', async () => {
     const { house, carrier } = await open();
     carrier.answers = ['deferred'];
-    await house.queue.enqueue({ to: ANA, message: REPORT_DUE, key: key('a'), incidentId: 'i-1' });
+    await house.queue.enqueue({ to: ANA, message: REOPENED, key: key('a'), incidentId: 'i-1' });
     await house.enqueue(key('b'), BEN);
     await house.untilNothingWaits();
     const [first, other, again] = carrier.letters.map(({ messageId }) => messageId);

@@ -2,28 +2,18 @@ import { assertTimeZone, showInstant } from './show-instant.js';
 
 /** Why a mail about an incident is sent. There is no place for words of the record. */
 const NOTICES = {
-  'report-due': 'a report is due',
-  'decision-reopened': 'the decision is open again, as facts or law behind it have changed',
-  'wait-ended': 'the time until which answers were awaited has come',
+  'decision-reopened': 'a decision is open again',
   'supplement-due': 'a filed report has to be supplemented',
-  'task-due': 'a task is due',
-  'evidence-hold': 'evidence is under a hold: acknowledge it',
 } as const;
 
 export type Notice = keyof typeof NOTICES;
-
-export interface AboutIncident {
-  /** As the service gave it: 2026-0042. */
-  readonly reference: string;
-  readonly dueAt?: string;
-  /** IANA zone in which times are shown. */
-  readonly timeZone: string;
-}
 
 export interface DigestLine {
   readonly reference: string;
   readonly dueAt: string;
 }
+
+const WHY = 'Facts or law behind it have changed.';
 
 /** Everything that mails say: what is due, where to look, and not what happened. */
 const WHERE = 'Look it up in the incident desk. Mail passes many hands, so it does not say what happened.';
@@ -43,21 +33,19 @@ export class MailMessage {
   ) {}
 
   /**
-   * That something about an incident is due.
-   * @throws TypeError for anything else than a reference, an instant, a zone: it might be text of the record
-   * @example MailMessage.about('report-due', { reference: '2026-0042', timeZone: 'America/Chicago' }).subject
-   * // 'Incident 2026-0042: a report is due'
+   * That something has to be done about an incident.
+   * @throws TypeError for anything else than a reference: it might be text of the record
+   * @example MailMessage.about('decision-reopened', '2026-0042').subject
+   * // 'Incident 2026-0042: a decision is open again'
    */
-  static about(notice: Notice, { reference, dueAt, timeZone }: AboutIncident): MailMessage {
-    const sentence = `Incident ${plain(reference)}: ${NOTICES[notice]}`;
-    assertTimeZone(timeZone);
-    const due = dueAt === undefined ? [] : [`Due: ${showInstant(dueAt, timeZone)}.`];
-    return new MailMessage(notice, sentence, textOf([`${sentence}.`, ...due, WHERE, FIRST]));
+  static about(notice: Notice, reference: string): MailMessage {
+    const subject = `Incident ${plain(reference)}: ${NOTICES[notice]}`;
+    return new MailMessage(notice, subject, textOf([`${subject}. ${WHY}`, WHERE, FIRST]));
   }
 
   /**
    * What is due and overdue for one person.
-   * @throws TypeError as for `about`
+   * @throws TypeError for anything else than references, instants and a zone
    */
   static digest({ overdue, due, undated, timeZone }: DigestParts): MailMessage {
     assertTimeZone(timeZone);
