@@ -17,7 +17,8 @@ export async function checkEvidence(environment: Record<string, string | undefin
   const root = projectRoot();
   const target = readDatabaseTarget(environment['DATABASE_URL'], root);
   if (target === undefined) throw new Error('DATABASE_URL must be sqlite:FILE or postgres://…');
-  const database = await openDatabase(target, EVIDENCE_ROWS, { report: () => undefined });
+  // No row is mapped: the check asks for sections of the record alone, in plain SQL.
+  const database = await openDatabase(target, [], { report: () => undefined });
   try {
     const store = new FolderStore(evidenceFolderOf(environment['EVIDENCE_FOLDER'], target, root));
     return await verifyEvidence(database.unitOfWork, store);
