@@ -111,9 +111,19 @@ describeHouse('mail at the desk of administrators', (house) => {
     expect(await find(id)).toMatchObject({ state: 'sent', version, decisions: [] });
   });
 
-  it('that failed was not delivered', async () => {
+  it('that failed was not delivered, and without a mail address is not sent again', async () => {
     const id = await queue(NO_ADDRESS);
     await decide('delivered', id, 1).expect(409);
+    await decide('resend', id, 1).expect(409);
+    expect(await find(id)).toMatchObject({ state: 'failed', version: 1, decisions: [] });
+  });
+
+  it('that a server refused is sent again once somebody has seen to that', async () => {
+    const id = await queue('ana@rental.example');
+    await house().plainSql(`UPDATE mail SET state = 'failed', tries = 30 WHERE id = '${id}'`);
+    await decide('resend', id, (await find(id)).version).expect(200);
+    await house().app.get(MailRounds).settled();
+    expect(await find(id)).toMatchObject({ state: 'sent', tries: 1 });
   });
 
   it('asks for a reason, for the version and for a mail that is there', async () => {

@@ -13,6 +13,7 @@ import { pageOf, pageRequest } from '../platform/http/cursor.js';
 import { assertFresh } from '../platform/http/entity-tag.js';
 import { readInput } from '../platform/http/read-input.js';
 import { refuse } from '../platform/http/refuse.js';
+import { isMailAddress } from '../platform/mail-config.js';
 import { MailRounds } from '../platform/mail/mail-rounds.js';
 import type { MailDecision } from '../platform/mail/mail-words.js';
 
@@ -69,6 +70,7 @@ export class MailDeskService {
       const mail = (await this.rows.find(id)) ?? refuse(404, 'There is no such mail.');
       assertFresh(ifMatch, await this.shown(mail), {});
       if (!from.includes(mail.state)) refuse(409, otherwise);
+      if (to === 'queued' && !isMailAddress(mail.toAddress)) refuse(409, 'It has no mail address to go to.');
       const now = this.clock.now();
       const anew = to === 'queued' ? { tries: 0, nextTryAt: now } : {};
       await this.rows.change(mail, { state: to, ...anew, changedAt: now });
