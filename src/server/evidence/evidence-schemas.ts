@@ -35,19 +35,16 @@ function members(properties: Record<string, Schema>, ...examples: object[]): Sch
 
 const withExamples = (shape: Shape, ...examples: object[]): Schema => ({ ...schemaOf(shape), examples });
 
-/** What was sent, with an id and a version and what follows from it. */
-function shown(shape: Shape, beside: Record<string, Schema>, sample: object): Schema {
+/** What was sent, and more beside it. */
+function shown(shape: Shape, beside: Record<string, Schema>, ...examples: object[]): Schema {
   const sent = schemaOf(shape) as { required?: string[]; properties: Record<string, Schema> };
-  const more = members({ id, version, gaps: listOf(text), ...beside }) as {
-    required: string[];
-    properties: Record<string, Schema>;
-  };
+  const more = members(beside) as { required: string[]; properties: Record<string, Schema> };
   return {
     type: 'object',
     additionalProperties: false,
     required: [...more.required, ...(sent.required ?? [])],
     properties: { ...sent.properties, ...more.properties },
-    examples: [sample],
+    ...(examples.length > 0 ? { examples } : {}),
   };
 }
 
@@ -68,10 +65,8 @@ const captured = members({
   'latitude?': { type: 'number' },
   'longitude?': { type: 'number' },
 });
-const handOver = members({
-  id,
-  ...(schemaOf(HandOverDto) as { properties: Record<string, Schema> }).properties,
-});
+const handOvers = listOf(shown(HandOverDto, { id }));
+const kept = { id, version, gaps: listOf(text) };
 
 /** Bodies and answers of evidence by the names that its routes give them. */
 export const EVIDENCE_SCHEMAS: Readonly<Record<string, Schema>> = {
@@ -107,10 +102,10 @@ export const EVIDENCE_SCHEMAS: Readonly<Record<string, Schema>> = {
   }),
   EvidenceWithdrawal: withExamples(WithdrawEvidenceDto, { reason: 'A photograph of another family' }),
   CustodyItemDetails: withExamples(CustodyItemDto, example.ITEM_SENT),
-  CustodyItem: shown(CustodyItemDto, { 'handOvers?': listOf(handOver) }, example.ITEM_SHOWN),
+  CustodyItem: shown(CustodyItemDto, { ...kept, 'handOvers?': handOvers }, example.ITEM_SHOWN),
   CustodyItems: members({ items: listOf(ref('CustodyItem')) }),
   HandOverDetails: withExamples(HandOverDto, example.HAND_OVER_SENT),
   OutsideEvidenceDetails: withExamples(OutsideEvidenceDto, example.OUTSIDE_SENT),
-  OutsideEvidence: shown(OutsideEvidenceDto, {}, example.OUTSIDE_SHOWN),
+  OutsideEvidence: shown(OutsideEvidenceDto, kept, example.OUTSIDE_SHOWN),
   OutsideEvidenceItems: members({ items: listOf(ref('OutsideEvidence')) }),
 };
