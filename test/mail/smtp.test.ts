@@ -2,8 +2,10 @@ import { createServer } from 'node:net';
 import type { AddressInfo } from 'node:net';
 import { once } from 'node:events';
 import { afterEach, expect, it } from 'vitest';
+import { SmtpCarrier } from '../../src/server/platform/mail/smtp-carrier.js';
+import { CERTIFICATE, KEY } from '../accounts/self-signed.js';
 import { describeEngines } from '../support/databases.js';
-import { carrierTo, MailHouse, MAILS } from './mail-house.js';
+import { carrierTo, FROM, MailHouse, MAILS, serverAt } from './mail-house.js';
 import { DyingOffice, type Ending, PostOffice } from './post-office.js';
 
 interface Closing {
@@ -78,6 +80,22 @@ describeEngines('mail to an SMTP server', MAILS, (desk) => {
     const [, waiting] = await wrong.mails();
     expect(waiting).toMatchObject({ state: 'queued', words: expect.stringContaining('535') as string });
     expect(waiting?.words).not.toContain('high tide');
+  });
+
+  it.each([
+    ['that does not speak TLS', { secure: false, requireTls: true }, {}],
+    [
+      'whose certificate nobody vouches for',
+      { secure: true, requireTls: false },
+      { secure: true, cert: CERTIFICATE, key: KEY },
+    ],
+  ])('is not handed to a server %s', async (_what, how, options) => {
+    const office = await opened(PostOffice.open(options));
+    const server = { ...serverAt(office.port), ...how };
+    const house = new MailHouse(desk.unitOfWork, new SmtpCarrier(server, FROM));
+    await house.enqueue('a');
+    await house.round();
+    expect([await house.states(), office.taken.length]).toEqual([['queued'], 0]);
   });
 
   it('waits while nobody listens, and arrives once somebody does', async () => {
