@@ -1,9 +1,10 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { EvidenceSettings } from '../../src/server/evidence/evidence-settings.js';
 import { NAME_WITHHELD } from '../../src/server/evidence/name-to-keep.js';
+import { IncomingFiles, NoRoomError } from '../../src/server/platform/storage/incoming-files.js';
 import { type Browser, create, describeHouse } from '../accounts/house.js';
 import {
   type Answer,
@@ -212,6 +213,21 @@ describeHouse('a file on its way in', (house) => {
     const photo = Buffer.concat([sample('photo-with-position.jpg'), randomBytes(MIB)]);
     const answer = await sendPiece(staff, incident, id, 0, photo).expect(422);
     expect(JSON.stringify(answer.body)).toContain('this is a photo');
+  });
+
+  const fillDisk = () =>
+    vi.spyOn(house().app.get(IncomingFiles), 'assertRoom').mockRejectedValue(new NoRoomError());
+
+  it('waits while the disk is full, and loses nothing', async () => {
+    const id = await startUpload(staff, incident, 10);
+    const full = fillDisk();
+    await sendPiece(staff, incident, id, 0, text(10)).expect(503);
+    full.mockRestore();
+    await sendPiece(staff, incident, id, 0, text(10)).expect(204);
+    const again = fillDisk();
+    await finish(staff, incident, id).expect(503);
+    again.mockRestore();
+    await finish(staff, incident, id).expect(201);
   });
 
   it('that nobody wants any more is dropped', async () => {

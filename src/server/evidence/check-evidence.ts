@@ -18,25 +18,36 @@ export interface EvidenceCheck {
   readonly faults: EvidenceFault[];
 }
 
-/** Holds every file that the record names against what is kept: each is read to its end, and none into memory. */
+/**
+ * Holds every file that the record names against what is kept: each is read to its end, and none into memory. While the
+ * service runs, a file may be withdrawn between the two looks; so what seems wrong is looked at a second time.
+ */
 export async function verifyEvidence(unitOfWork: UnitOfWork, store: FileStore): Promise<EvidenceCheck> {
+  const all = await namedFiles(unitOfWork);
+  const suspects = new Set<string>();
+  for (const named of all) if ((await faultOf(named, store)) !== null) suspects.add(named.file.id);
   const faults: EvidenceFault[] = [];
-  let count = 0;
-  for (const { reference, section } of await evidenceOfRecord(unitOfWork)) {
-    for (const file of section.files ?? []) {
-      if (file.withdrawn === undefined) count += 1;
-      const fault = await faultOf(file, reference, store);
-      if (fault !== null) faults.push(fault);
-    }
+  for (const named of suspects.size === 0 ? [] : await namedFiles(unitOfWork)) {
+    const fault = suspects.has(named.file.id) ? await faultOf(named, store) : null;
+    if (fault !== null) faults.push(fault);
   }
-  return { files: count, faults };
+  return { files: all.filter(({ file }) => file.withdrawn === undefined).length, faults };
 }
 
-async function faultOf(
-  file: EvidenceFile,
-  reference: string,
-  store: FileStore,
-): Promise<EvidenceFault | null> {
+interface NamedFile {
+  readonly file: EvidenceFile;
+  /** Of its incident. */
+  readonly reference: string;
+}
+
+async function namedFiles(unitOfWork: UnitOfWork): Promise<NamedFile[]> {
+  const incidents = await evidenceOfRecord(unitOfWork);
+  return incidents.flatMap(({ reference, section }) =>
+    (section.files ?? []).map((file) => ({ file, reference })),
+  );
+}
+
+async function faultOf({ file, reference }: NamedFile, store: FileStore): Promise<EvidenceFault | null> {
   const named = `${file.name ?? file.id} of ${reference}`;
   const size = await store.sizeOf(file);
   if (file.withdrawn !== undefined) {

@@ -16,7 +16,7 @@ import { type EvidenceReceipt, receiptOf } from './evidence-views.js';
 import { Previews } from './previews.js';
 import { readCaptured } from './read-captured.js';
 import { type Content, readContent } from './read-content.js';
-import { problemAt, wrongOffset } from './upload-problems.js';
+import { assertRoom, problemAt, wrongOffset } from './upload-problems.js';
 import { UploadTurns } from './upload-turns.js';
 
 type Taken = Exclude<Content, { refused: string }>;
@@ -78,6 +78,7 @@ export class UploadArrival {
     const arrived = await this.incoming.offsetOf(id);
     if (arrived !== size) throw wrongOffset(arrived);
     const content = await this.judge(upload);
+    await assertRoom(this.incoming, size);
     const digest = await this.store.put(id, this.incoming.read(id));
     await this.assertSame(upload, digest);
     const captured = content.kind === 'photo' ? await readCaptured(this.incoming.pathOf(id)) : undefined;

@@ -1,3 +1,4 @@
+import { type IncomingFiles, NoRoomError } from '../platform/storage/incoming-files.js';
 import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
 
 /** Says where the next piece begins; a device, which cannot ask for it, learns it from here. */
@@ -7,6 +8,21 @@ export function wrongOffset(offset: number): ProblemException {
 
 export function problemAt(status: number, offset: number, detail: string): ProblemException {
   return new ProblemException({ ...problemOfStatus(status, detail), current: { offset } });
+}
+
+/**
+ * Has it kept only where the disk has room.
+ * @throws ProblemException 503
+ */
+export async function assertRoom(incoming: IncomingFiles, bytes: number): Promise<void> {
+  try {
+    await incoming.assertRoom(bytes);
+  } catch (error) {
+    if (!(error instanceof NoRoomError)) throw error;
+    throw new ProblemException(
+      problemOfStatus(503, 'The disk of the service is full: keep the file, and send it later.'),
+    );
+  }
 }
 
 /** Whether a piece ended before its end because the line did. */

@@ -85,6 +85,7 @@ export class UploadsController {
       408: 'The line broke off.',
       409: 'The next piece begins elsewhere: `current.offset` says where.',
       413: 'The piece is larger than `longestPiece`.',
+      503: 'The disk is full.',
       415: `The body is not ${OCTETS}.`,
       422: 'More came than was announced, or by its content it is nothing that is taken.',
     },
@@ -112,6 +113,7 @@ export class UploadsController {
       ...NOT_THERE,
       409: 'Bytes are missing, or they are not those that the device read: `current.offset` says where to go on.',
       422: 'By its content it is nothing that is taken: why is said.',
+      503: 'The disk is full.',
     },
   })
   async finish(

@@ -19,7 +19,7 @@ import { EvidenceSettings } from './evidence-settings.js';
 import { LONGEST_PIECE_BYTES, type UploadView, uploadView } from './evidence-views.js';
 import { nameToKeep } from './name-to-keep.js';
 import { HEAD_BYTES } from './read-content.js';
-import { isBrokenOff, problemAt, readOffset, wrongOffset } from './upload-problems.js';
+import { assertRoom, isBrokenOff, problemAt, readOffset, wrongOffset } from './upload-problems.js';
 import { UploadArrival } from './upload-arrival.js';
 import { UploadTurns } from './upload-turns.js';
 
@@ -89,6 +89,7 @@ export class UploadsService {
       const before = await this.incoming.offsetOf(id);
       tell(before);
       if (before !== begins) throw wrongOffset(before);
+      await assertRoom(this.incoming, LONGEST_PIECE_BYTES);
       try {
         await this.take(upload, before, bytes);
       } finally {

@@ -1,10 +1,16 @@
 import { createReadStream } from 'node:fs';
-import { open, rm, truncate } from 'node:fs/promises';
+import { open, rm, statfs, truncate } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
 import { makePrivateFolder, piecesOf, PRIVATE_FILE, sizeOfFile } from './durable-files.js';
 
 const PIECE_BYTES = 1024 * 1024;
+
+/** Kept free for everything else: the record lies on the same disk, and a call for help comes before a photograph. */
+const RESERVE_BYTES = 256 * 1024 * 1024;
+
+/** The disk is too full for what is to be kept. */
+export class NoRoomError extends Error {}
 
 /** More bytes came than were announced; what came before them is kept. */
 export class TooManyBytesError extends Error {}
@@ -19,6 +25,13 @@ export class IncomingFiles {
   /** For readers of file types, which need to jump about in it. */
   pathOf(id: string): string {
     return join(this.folder, 'incoming', id);
+  }
+
+  /** @throws NoRoomError unless as many bytes may be written */
+  async assertRoom(bytes: number): Promise<void> {
+    await makePrivateFolder(this.folder);
+    const { bavail, bsize } = await statfs(this.folder);
+    if (bavail * bsize < bytes + RESERVE_BYTES) throw new NoRoomError();
   }
 
   /** Bytes that have arrived. */
