@@ -2,7 +2,10 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
+import { describeEngines } from '../support/databases.js';
 import { failToStart, startServer } from '../support/start-server.js';
+import { carrierTo, MailHouse, MAILS } from './mail-house.js';
+import { DyingOffice } from './post-office.js';
 
 describe('the start', () => {
   it('says that mail goes into a folder, and which', async () => {
@@ -24,5 +27,25 @@ describe('the start', () => {
     expect(stderr).toContain('SMTP_URL and MAIL_FOLDER are both set');
     expect(stderr).toContain('MAIL_FROM is "nobody"');
     expect(stderr).not.toContain('hunter2');
+  });
+});
+
+describeEngines('the service with a mail under way', MAILS, (desk) => {
+  it('ends when that mail has come to its end', async () => {
+    const office = await DyingOffice.open({ at: 'message', how: 'is silent' });
+    const house = new MailHouse(desk.unitOfWork, carrierTo(office.port));
+    await house.enqueue('a');
+    const { target } = desk;
+    const service = await startServer({
+      DATABASE_URL: target.engine === 'sqlite' ? `sqlite:${target.file}` : target.url,
+      SMTP_URL: `smtp://127.0.0.1:${office.port}`,
+      MAIL_FROM: 'desk@rental.example',
+    });
+    await office.hasMessage();
+    const status = service.stop();
+    office.answer('250 taken');
+    expect(await status).toBe(0);
+    expect(await house.states()).toEqual(['sent']);
+    await office.close();
   });
 });

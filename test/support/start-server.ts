@@ -40,7 +40,7 @@ async function start(environment: Record<string, string>): Promise<RunningServer
   const folder = mkdtempSync(join(tmpdir(), 'desk-start-'));
   const own = {
     DATABASE_URL: `sqlite:${join(folder, 'desk.sqlite')}`,
-    MAIL_FOLDER: join(folder, 'mail'),
+    ...(environment['SMTP_URL'] === undefined && { MAIL_FOLDER: join(folder, 'mail') }),
   };
   const child = spawn(process.execPath, [MAIN], { env: { ...process.env, ...own, ...environment } });
   const exit = once(child, 'exit').then(([status]) => {
