@@ -7,20 +7,18 @@ const PAGE =
 const BEFORE_ROOT = /^(?:\s+|<\?[\s\S]*?\?>|<!--[\s\S]*?-->)+/;
 const ROOT = /^<([A-Za-z_][\w.:-]*)/;
 
-const UNREADABLE =
-  'By its content this is none of the photographs, videos, recordings and documents that are taken.';
 const WEB_PAGE =
   'This is a web page or a drawing with code in it (HTML, SVG), which could act on whoever opens it: ' +
   'send a picture of it, or print it to PDF.';
 
 /**
- * Judges the beginning of a file that no reader of binary formats knows.
+ * Judges the beginning of a file that no reader of binary formats knows; null where it is no text.
  * @param head the first characters of the file, undefined where its bytes are not UTF-8
  * @example judgeEvidenceText('<html><body>') // { refused: 'This is a web page …' }
  * @example judgeEvidenceText('wind 12 kt, gusts 18') // { type: 'text/plain' }
  */
-export function judgeEvidenceText(head: string | undefined): TextVerdict {
-  if (head === undefined || /[\u0000-\u0008\u000e-\u001f]/.test(head)) return { refused: UNREADABLE };
+export function judgeEvidenceText(head: string | undefined): TextVerdict | null {
+  if (head === undefined || /[\u0000-\u0008\u000e-\u001f]/.test(head)) return null;
   const text = head.replace(/^\ufeff/, '');
   if (text.startsWith('#!')) return { refused: 'This is a program: nothing that can be run is taken.' };
   if (PAGE.test(text)) return { refused: WEB_PAGE };

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import ExcelJS from 'exceljs';
 import sharp from 'sharp';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readCaptured } from '../../src/server/evidence/read-captured.js';
@@ -60,8 +61,18 @@ describe('what a file is', () => {
     ['text of Latin-1', Buffer.from('Wind böig', 'latin1'), 'none of'],
   ])('%s is refused with the reason', async (_what, bytes, words) => {
     const path = written(typeof bytes === 'string' ? Buffer.from(bytes, 'latin1') : bytes);
-    expect(await readContent(path)).toEqual({ refused: expect.stringContaining(words) as string });
+    expect(await readContent(path)).toMatchObject({ refused: expect.stringContaining(words) as string });
   });
+});
+
+it('takes a sheet of an office, once the part is there that says so', async () => {
+  const workbook = new ExcelJS.Workbook();
+  workbook.addWorksheet('Trips').addRow(['PWC 7', 3]);
+  const sheet = Buffer.from(await workbook.xlsx.writeBuffer());
+  const type = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+  expect(await readContent(written(sheet))).toEqual({ type, kind: 'document' });
+  // The beginning alone, before the part that names the type.
+  expect(await readContent(written(sheet.subarray(0, 60)))).toMatchObject({ certain: false });
 });
 
 describe('what a camera wrote', () => {

@@ -208,6 +208,23 @@ describeHouse('a file on its way in', (house) => {
     await sendPiece(staff, incident, id, program.length, program).expect(404);
   });
 
+  it('whose beginning says too little is judged by the whole', async () => {
+    // An MP3 whose tag (ID3v2.3, a length of four times seven bits) is longer than what is looked at first.
+    const tag = Buffer.concat([
+      Buffer.from([0x49, 0x44, 0x33, 3, 0, 0, 0, 6, 0x0d, 0x20]),
+      Buffer.alloc(100_000),
+    ]);
+    const frame = Buffer.from([0xff, 0xfb, 0x90, 0x44]);
+    const bytes = Buffer.concat([tag, frame, Buffer.alloc(413), frame, Buffer.alloc(413)]);
+    const id = await startUpload(staff, incident, bytes.length, { type: 'audio/mpeg' });
+    await sendPiece(staff, incident, id, 0, bytes.subarray(0, 70_000)).expect(204);
+    await sendPiece(staff, incident, id, 70_000, bytes.subarray(70_000)).expect(204);
+    expect((await finish(staff, incident, id).expect(201)).body).toMatchObject({
+      kind: 'audio',
+      type: 'audio/mpeg',
+    });
+  });
+
   it('that is longer than its kind may be, whatever it was called, is refused', async () => {
     const id = await startUpload(staff, incident, 31 * MIB, { type: 'video/mp4' });
     const photo = Buffer.concat([sample('photo-with-position.jpg'), randomBytes(MIB)]);

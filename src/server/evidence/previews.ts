@@ -20,6 +20,9 @@ export const PREVIEW_TYPE = 'image/webp';
 const SHOWABLE = ['image/jpeg', 'image/png', 'image/webp', 'image/gif', 'image/tiff', 'image/avif'];
 const SLOWEST_S = 60;
 
+// One picture at a time on one core: requests come first.
+sharp.concurrency(1);
+
 // Readers of other formats stay shut, whatever a file calls itself.
 sharp.block({ operation: ['VipsForeignLoad'] });
 sharp.unblock({

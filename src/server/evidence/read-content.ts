@@ -3,8 +3,19 @@ import { fileTypeFromFile } from 'file-type';
 import { type EvidenceKind, evidenceKind } from '../../../shared/record/evidence-kind.js';
 import { judgeEvidenceText } from '../../../shared/record/evidence-text.js';
 
+export interface TakenContent {
+  readonly type: string;
+  readonly kind: EvidenceKind;
+}
+
+export interface RefusedContent {
+  readonly refused: string;
+  /** Whether nothing that is still to come could change it. */
+  readonly certain: boolean;
+}
+
 /** What a file is by its content, or why it is not taken. */
-export type Content = { readonly type: string; readonly kind: EvidenceKind } | { readonly refused: string };
+export type Content = TakenContent | RefusedContent;
 
 /** Enough to tell any type by; what is not known by then is text or nothing. */
 export const HEAD_BYTES = 64 * 1024;
@@ -16,18 +27,24 @@ export async function readContent(path: string): Promise<Content> {
     found === undefined || found === 'application/xml'
       ? judgeEvidenceText(await textHead(path))
       : { type: found };
-  if ('refused' in verdict) return verdict;
-  const kind = evidenceKind(verdict.type);
-  return kind === undefined ? { refused: reasonOf(verdict.type) } : { type: verdict.type, kind };
+  if (verdict === null) return { refused: UNKNOWN, certain: false };
+  if ('refused' in verdict) return { ...verdict, certain: true };
+  const { type } = verdict;
+  const kind = evidenceKind(type);
+  if (kind !== undefined) return { type, kind };
+  // Letters and sheets of an office are archives until the part is there that says what they are.
+  if (ARCHIVE.test(type)) return { refused: `${BY_CONTENT} an archive (${type}): ${UNPACK}`, certain: false };
+  return {
+    refused: `${BY_CONTENT} ${type}, which is not taken: it may be a program. ${SEND}`,
+    certain: true,
+  };
 }
 
-function reasonOf(type: string): string {
-  const advice = 'Send photographs, video, recordings, PDF, text, or sheets and letters without macros.';
-  if (/zip|tar|rar|7z|gzip|bzip|compress|archive/.test(type)) {
-    return `By its content this is an archive (${type}): send what is in it, file by file.`;
-  }
-  return `By its content this is ${type}, which is not taken: it may be a program. ${advice}`;
-}
+const ARCHIVE = /zip|tar|rar|7z|gzip|bzip|compress|archive/;
+const BY_CONTENT = 'By its content this is';
+const UNPACK = 'send what is in it, file by file.';
+const SEND = 'Send photographs, video, recordings, PDF, text, or sheets and letters without macros.';
+const UNKNOWN = `${BY_CONTENT} none of the photographs, videos, recordings and documents that are taken.`;
 
 /** The beginning as text; undefined where the bytes are no UTF-8. */
 async function textHead(path: string): Promise<string | undefined> {

@@ -15,11 +15,9 @@ import { EvidenceSettings } from './evidence-settings.js';
 import { type EvidenceReceipt, receiptOf } from './evidence-views.js';
 import { Previews } from './previews.js';
 import { readCaptured } from './read-captured.js';
-import { type Content, readContent } from './read-content.js';
+import { readContent, type TakenContent } from './read-content.js';
 import { assertRoom, problemAt, wrongOffset } from './upload-problems.js';
 import { UploadTurns } from './upload-turns.js';
-
-type Taken = Exclude<Content, { refused: string }>;
 
 /** Makes evidence of a file whose bytes are all there. */
 @Injectable()
@@ -50,17 +48,28 @@ export class UploadArrival {
   }
 
   /**
-   * What the file is by its content.
-   * @throws ProblemException 422 for what is not taken; its bytes are then dropped
+   * Refuses what its beginning shows to be nothing that is taken; what that leaves open waits for the end.
+   * @throws ProblemException 422, and its bytes are dropped
    */
-  async judge({ id, size }: UploadRow): Promise<Taken> {
-    const content = await readContent(this.incoming.pathOf(id));
-    if ('refused' in content) return this.refuseFile(id, content.refused);
+  async judgeBeginning(upload: UploadRow): Promise<void> {
+    const content = await readContent(this.incoming.pathOf(upload.id));
+    if (!('refused' in content)) await this.assertLength(upload, content);
+    else if (content.certain) await this.refuseFile(upload.id, content.refused);
+  }
+
+  /** @throws ProblemException 422 for what is not taken, and its bytes are dropped */
+  private async judge(upload: UploadRow): Promise<TakenContent> {
+    const content = await readContent(this.incoming.pathOf(upload.id));
+    if ('refused' in content) return this.refuseFile(upload.id, content.refused);
+    await this.assertLength(upload, content);
+    return content;
+  }
+
+  private async assertLength({ id, size }: UploadRow, content: TakenContent): Promise<void> {
     const longest = this.settings.longestBytes[content.kind];
     if (size > longest) {
-      return this.refuseFile(id, `By its content this is a ${content.kind}, of at most ${longest} bytes.`);
+      await this.refuseFile(id, `By its content this is a ${content.kind}, of at most ${longest} bytes.`);
     }
-    return content;
   }
 
   async drop(id: string): Promise<void> {
@@ -103,7 +112,7 @@ export class UploadArrival {
 
   private describe(
     { id, announced }: UploadRow,
-    { kind, type }: Taken,
+    { kind, type }: TakenContent,
     { size, sha256 }: FileDigest,
     { personName, deviceName }: Actor,
   ): EvidenceFile {

@@ -127,7 +127,7 @@ export class UploadsService {
   /** Whoever sends two gigabytes over a weak signal is told at once that they will not be taken. */
   private async refuseEarly(upload: UploadRow, before: number): Promise<void> {
     if (before >= HEAD_BYTES || (await this.incoming.offsetOf(upload.id)) < HEAD_BYTES) return;
-    await this.arrival.judge(upload);
+    await this.arrival.judgeBeginning(upload);
   }
 
   private assertFits(size: number, type: string | undefined): void {
