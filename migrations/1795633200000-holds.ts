@@ -9,7 +9,7 @@ export class AddHolds1795633200000 extends Migration {
     await createTable(
       runner,
       'counsel_assignment',
-      [reference('incident_id', 'incident'), reference('account_id', 'account')],
+      [reference('incident_id', 'incident'), text('account_id')],
       { primary: ['incident_id', 'account_id'], indexes: [{ columns: ['account_id'] }] },
     );
     await addColumn(runner, 'counsel_request', text('salt', { nullable: true }));

@@ -24,7 +24,8 @@ export interface HoldRelease {
   counsel: string;
   /** Day of the calendar, YYYY-MM-DD. */
   releasedOn: string;
-  reason: string;
+  /** Absent once it was withdrawn. */
+  reason?: string;
   enteredBy: string;
   enteredAt: string;
 }

@@ -186,6 +186,35 @@ describeEngines('a hold', RECORD, (desk) => {
     ]);
   });
 
+  it('gives up the words of a reason, and nothing else of it', async () => {
+    await post(manager, '/holds', { reason: 'Vexillology.' });
+    const hold = await firstHold();
+    const path = '/sections/holds/withdrawals';
+    const directed = { counsel: 'Cleo Law', directedOn: '2026-06-20', reason: 'Was advice.' };
+    for (const kept of [`/holds/${hold}`, `/holds/${hold}/since`, '/holds'])
+      expect((await post(manager, path, { path: kept, ...directed })).status).toBe(404);
+    const reason = { path: `/holds/${hold}/reason`, ...directed };
+    expect((await post(manager, path, { ...reason, counsel: undefined })).status).toBe(409);
+    expect((await post(manager, path, reason)).status).toBe(200);
+    expect(await holds()).toMatchObject({ held: true, holds: [{ id: hold, cause: 'by-hand' }] });
+    const rows = await Promise.all(
+      ['amendment', 'incident_section'].map((table) => desk.plainSql(`SELECT * FROM ${table}`)),
+    );
+    expect(JSON.stringify(rows)).not.toContain('Vexillology');
+    expect(await client.check()).toEqual([]);
+  });
+
+  it('begins once, however many changes call for it at the same time', async () => {
+    const additions = Array.from({ length: 12 }, (_, n) =>
+      client.send(staff, 'POST', `/${id}/sections/people/additions`, {
+        people: [{ id: `p${n}`, outcome: told('died') }],
+      }),
+    );
+    expect((await Promise.all(additions)).map(({ status }) => status)).toEqual(Array(12).fill(200));
+    expect((await holds()).holds).toMatchObject([{ cause: 'death' }]);
+    expect(started.filter(({ incidentId }) => incidentId === id)).toHaveLength(1);
+  });
+
   it('is in the log, which proves itself in the end', async () => {
     await post(manager, '/holds', { reason: 'Press.' });
     expect(await client.check()).toEqual([]);

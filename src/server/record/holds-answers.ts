@@ -68,7 +68,7 @@ const hold = members({
   'released?': members({
     counsel: text,
     releasedOn: day,
-    reason: text,
+    'reason?': text,
     enteredBy: text,
     enteredAt: instant,
   }),

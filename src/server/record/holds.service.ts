@@ -55,7 +55,7 @@ export class HoldsService {
     return this.changeHold(incidentId, holdId, actor, async (hold) => {
       const who = account === undefined ? { name: name ?? '' } : await this.accountOf(account);
       const isThere = (one: Custodian): boolean =>
-        (account === undefined ? !one.account : one.id === account) && one.name === who.name;
+        account === undefined ? !one.account && one.name === who.name : one.id === account;
       if (hold.custodians.some(isThere)) return hold;
       const added: Custodian = {
         id: account ?? randomUUID(),

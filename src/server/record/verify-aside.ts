@@ -15,15 +15,16 @@ export async function findAsideFaults(
 ): Promise<RecordFault[]> {
   const documents = (name: ServiceSection) =>
     new Map(sections.filter(({ section }) => section === name).map((row) => [row.incidentId, row.document]));
-  const said = [...documents('assignments')].flatMap(([incidentId, document]) =>
-    assignedAccounts(document).map((account) => JSON.stringify([incidentId, account])),
+  const said = new Set(
+    [...documents('assignments')].flatMap(([incidentId, document]) =>
+      assignedAccounts(document).map((account) => JSON.stringify([incidentId, account])),
+    ),
   );
-  const assigned = (await new AssignmentsRepository(unitOfWork).all()).map(({ incidentId, accountId }) =>
-    JSON.stringify([incidentId, accountId]),
-  );
+  const rows = await new AssignmentsRepository(unitOfWork).all();
+  const assigned = new Set(rows.map(({ incidentId, accountId }) => JSON.stringify([incidentId, accountId])));
   const differing = [
-    ...said.filter((one) => !assigned.includes(one)),
-    ...assigned.filter((one) => !said.includes(one)),
+    ...[...said].filter((one) => !assigned.has(one)),
+    ...[...assigned].filter((one) => !said.has(one)),
   ];
   return [
     ...findPrivilegedFaults(documents('privileged'), await privilegedRows(unitOfWork), nameOf),

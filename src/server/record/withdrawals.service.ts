@@ -40,7 +40,7 @@ export class WithdrawalsService {
     actor: Actor,
   ): Promise<SectionView> {
     assertRole(actor, 'manager', 'administrator');
-    const section = sectionNamed(name);
+    const section = name === HOLDS && REASON_OF_HOLD.test(path) ? name : sectionNamed(name);
     return this.log.run(async () => {
       await this.access.find(id, actor);
       await this.directed(id, direction, { section, path }, actor);
@@ -120,6 +120,10 @@ export class WithdrawalsService {
     }
   }
 }
+
+/** Of a hold only the words of a reason go: that it began, and by whom it was released, stays. */
+const HOLDS = 'holds';
+const REASON_OF_HOLD = /^\/holds\/[^/]+\/(released\/)?reason$/;
 
 const HELD =
   'This incident is held, so nothing goes out of it but on the direction of counsel: name counsel and the day of the direction.';
