@@ -4,6 +4,7 @@ import { CreateRecord1795615200000 } from './1795615200000-record.js';
 import { CreateFleet1795611600000 } from './1795611600000-fleet.js';
 import { CreateMail1795618800000 } from './1795618800000-mail.js';
 import { CreateDeterminations1795620600000 } from './1795620600000-determinations.js';
+import { CreateFollowUp1795626000000 } from './1795626000000-follow-up.js';
 import { CreateEvidence1795629600000 } from './1795629600000-evidence.js';
 import { AddHolds1795633200000 } from './1795633200000-holds.js';
 import type { Migration } from './kit/migration.js';
@@ -16,6 +17,7 @@ export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreateRecord1795615200000,
   CreateMail1795618800000,
   CreateDeterminations1795620600000,
+  CreateFollowUp1795626000000,
   CreateEvidence1795629600000,
   AddHolds1795633200000,
 ];

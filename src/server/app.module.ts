@@ -11,6 +11,8 @@ import { EvidenceModule } from './evidence/evidence.module.js';
 import type { EvidenceSettings } from './evidence/evidence-settings.js';
 import { FLEET_ROWS } from './fleet/database/fleet-rows.js';
 import { FleetModule } from './fleet/fleet.module.js';
+import { FOLLOW_UP_ROWS, FollowUpForms } from './follow-up/follow-up.api.js';
+import { FollowUpModule } from './follow-up/follow-up.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
 import { MailDeskModule } from './mail/mail-desk.module.js';
@@ -58,7 +60,14 @@ export class AppModule {
       imports: [
         DatabaseModule.with({
           target: database,
-          rows: [...ACCOUNT_ROWS, ...FLEET_ROWS, ...RECORD_ROWS, ...EVIDENCE_ROWS, ...DETERMINATION_ROWS],
+          rows: [
+            ...ACCOUNT_ROWS,
+            ...FLEET_ROWS,
+            ...RECORD_ROWS,
+            ...EVIDENCE_ROWS,
+            ...DETERMINATION_ROWS,
+            ...FOLLOW_UP_ROWS,
+          ],
           migrations: ALL_MIGRATIONS,
         }),
         MailModule.with(mail),
@@ -69,6 +78,7 @@ export class AppModule {
         RecordModule.with(record),
         EvidenceModule.with(evidence),
         DeterminationModule.with(new Law(packs, geography)),
+        FollowUpModule.with(FollowUpForms.read()),
         HealthModule.with({ packs, version: published.version }),
       ],
     };

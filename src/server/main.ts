@@ -1,5 +1,6 @@
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { createApp } from './create-app.js';
+import { EscalationWatch } from './follow-up/follow-up.api.js';
 import { RulePackError } from './law/law.api.js';
 import { type Config, ConfigError, readConfig } from './platform/config.js';
 import { nameMail } from './platform/mail-config.js';
@@ -15,6 +16,7 @@ async function start(): Promise<void> {
   }
   const hasNoAccount = await app.get(FirstAdministrator).isMissing();
   await app.listen(config.port, config.host);
+  app.get(EscalationWatch).start();
   console.log(`Listening on ${await app.getUrl()}`);
   console.log(`Time zone of the business: ${config.timeZone} (BUSINESS_TIME_ZONE)`);
   console.log(`Mail goes ${nameMail(config.mail)}`);

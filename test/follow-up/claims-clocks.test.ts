@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { firstWrittenClaim, plusMonths, runClaimsClocks } from '../../shared/follow-up/claims-clocks.js';
+import { followUpZone } from '../../shared/follow-up/follow-up-zone.js';
 import { zoneClock } from '../../shared/time/zone-clock.js';
 import { OPENED, PERIODS, recordOf, saw, writtenDemand } from './situations.js';
 
@@ -82,6 +83,19 @@ describe('the first written notice of a claim (46 U.S.C. 30529)', () => {
     expect(firstWrittenClaim(recordOf({ contacts: { contacts: [undated] } }), null)).toBe(Date.parse(JULY_3));
     const bare = { id: 'k1', writtenDemand: saw('yes' as const) };
     expect(firstWrittenClaim(recordOf({ contacts: { contacts: [bare] } }), null)).toBe(Date.parse(OPENED));
+  });
+});
+
+describe('the zone of the work', () => {
+  it.each([
+    ['America/Denver', 'America/Denver'],
+    ['-05:00', 'America/Chicago'],
+    ['+00:00', 'America/Chicago'],
+    ['Z', 'America/Chicago'],
+    ['UTC', 'America/Chicago'],
+    [undefined, 'America/Chicago'],
+  ])('of %s is %s', (determined, zone) => {
+    expect(followUpZone(determined, 'America/Chicago')).toBe(zone);
   });
 });
 

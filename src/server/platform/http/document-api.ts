@@ -39,6 +39,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('fleet')
     .addTag('record')
     .addTag('evidence')
+    .addTag('follow-up')
     .addTag('mail')
     .addTag('service')
     .build();

@@ -1,0 +1,53 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import { ClaimsClocks } from './claims-clocks.service.js';
+import { ClaimStartsRepository } from './database/claim-starts.repository.js';
+import { HouseRepository } from './database/house.repository.js';
+import { TasksRepository } from './database/tasks.repository.js';
+import { DutyCrew } from './duty-crew.js';
+import { EscalationWatch } from './escalation-watch.js';
+import { Escalations } from './escalations.service.js';
+import { FollowUpForms } from './follow-up-forms.js';
+import { FollowUp } from './follow-up.service.js';
+import { HandOvers } from './hand-overs.service.js';
+import { HouseRules } from './house-rules.service.js';
+import { HouseController } from './house.controller.js';
+import { IncidentCrafts } from './incident-craft.js';
+import { IncidentFollowUpController } from './incident-follow-up.controller.js';
+import { IncidentFollowUp } from './incident-follow-up.service.js';
+import { NoticeAddresses } from './notice-addresses.service.js';
+import { TaskLists } from './task-lists.service.js';
+import { TaskPlanner } from './task-planner.js';
+import { TasksController } from './tasks.controller.js';
+import { TasksService } from './tasks.service.js';
+import { WorkController } from './work.controller.js';
+
+/** The work after an incident: who does what by when, until it is finished. */
+@Module({ controllers: [TasksController, IncidentFollowUpController, WorkController, HouseController] })
+export class FollowUpModule {
+  static with(forms: FollowUpForms): DynamicModule {
+    return {
+      module: FollowUpModule,
+      global: true,
+      providers: [
+        { provide: FollowUpForms, useValue: forms },
+        TasksRepository,
+        ClaimStartsRepository,
+        HouseRepository,
+        ClaimsClocks,
+        TaskPlanner,
+        TaskLists,
+        TasksService,
+        DutyCrew,
+        EscalationWatch,
+        Escalations,
+        IncidentCrafts,
+        IncidentFollowUp,
+        HandOvers,
+        HouseRules,
+        NoticeAddresses,
+        FollowUp,
+      ],
+      exports: [DutyCrew, EscalationWatch, FollowUp],
+    };
+  }
+}
