@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { determine } from '../../../shared/determination/determine.js';
 import type { Determination } from '../../../shared/determination/determination.js';
+import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import type { IncidentFacts } from '../../../shared/record/incident-facts.js';
 import { sameJson, type JsonObject } from '../../../shared/record/json-value.js';
 import { recordToFacts } from '../../../shared/record/record-to-facts.js';
@@ -48,8 +49,8 @@ export class Determinations {
     private readonly clock: Clock,
     changes: RecordChanges,
   ) {
-    changes.onChange(async ({ incidentId, sections: written, actor }) => {
-      if (written.some((section) => isSectionName(section))) await this.bringForward(incidentId, actor);
+    changes.onChange(async ({ incidentId, sections: written, actor, record }) => {
+      if (written.some(isSectionName)) await this.determine(incidentId, await record(), actor);
     });
   }
 
@@ -74,7 +75,10 @@ export class Determinations {
 
   /** Determines afresh, within `ServiceSections.run`; nothing is written when facts and law are as they were. */
   async bringForward(incidentId: string, actor: Actor): Promise<void> {
-    const record = await this.sections.record(incidentId);
+    await this.determine(incidentId, await this.sections.record(incidentId), actor);
+  }
+
+  private async determine(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
     const facts = recordToFacts(record);
     const before = await this.rows.current(incidentId);
     if (before !== null && sameFacts(before.facts, facts) && this.law.isCurrent(before.packs)) return;

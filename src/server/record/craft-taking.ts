@@ -8,7 +8,6 @@ import { isSectionName } from '../../../shared/wire/record-sections.js';
 import { Fleet } from '../fleet/fleet.api.js';
 import { refuse } from '../platform/http/refuse.js';
 import { type RecordChange, RecordChanges } from './record-changes.js';
-import { ServiceSections } from './service-sections.js';
 
 /**
  * An incident takes its craft out of service: those that the section on craft names, and before anybody has written
@@ -19,15 +18,14 @@ import { ServiceSections } from './service-sections.js';
 export class CraftTaking {
   constructor(
     private readonly fleet: Fleet,
-    private readonly sections: ServiceSections,
     changes: RecordChanges,
   ) {
     changes.onChange((change) => this.follow(change));
   }
 
-  private async follow({ incidentId, sections, actor }: RecordChange): Promise<void> {
+  private async follow({ incidentId, sections, actor, record: read }: RecordChange): Promise<void> {
     if (!sections.some(isSectionName)) return;
-    const record = await this.sections.record(incidentId);
+    const record = await read();
     const { call = {}, craft: { craft = [] } = {} } = record.sections;
     const taken = [
       ...(sections.includes('craft') ? await this.listed(craft) : []),

@@ -10,7 +10,7 @@ import type { AmendmentRow } from './database/amendment.row.js';
 import { AmendmentsRepository } from './database/amendments.repository.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
 import { IncidentAccess } from './incident-access.js';
-import { HEAD_SECTION } from './section-writer.js';
+import { HEAD_SECTION } from './incident-head.js';
 import { outlineOf, viewOf, withoutServiceSections } from './incident-views.js';
 
 /** The record as a whole: now, as of a moment, and its amendments. */

@@ -109,9 +109,9 @@ export class Holds {
     await this.sections.write(incidentId, 'holds', change(await this.of(incidentId)), actor, reason);
   }
 
-  private async follow({ incidentId, sections }: RecordChange): Promise<void> {
+  private async follow({ incidentId, sections, record: read }: RecordChange): Promise<void> {
     if (!sections.some(isSectionName)) return;
-    const record = await this.sections.record(incidentId);
+    const record = await read();
     const { claimed, entries } = readClaim(record);
     const facts = recordToFacts(record);
     const causes = startsHold(readConsequence(facts, claimed));

@@ -3,7 +3,7 @@ import type { JsonObject } from '../../../shared/record/json-value.js';
 import { joinSummaries, type IncidentSummary } from '../../../shared/record/summarize-section.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
 import type { IncidentRow, SectionRow } from './database/incident.row.js';
-import { HEAD_SECTION, headOf } from './section-writer.js';
+import { HEAD_SECTION, headOf } from './incident-head.js';
 
 /** An incident without anything that was said in it. */
 export interface IncidentOutline {

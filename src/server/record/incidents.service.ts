@@ -28,7 +28,8 @@ import type { SectionOutline } from './incident-views.js';
 import { RecordLog } from './record-log.js';
 import { RecordSettings } from './record-settings.js';
 import { refuse } from '../platform/http/refuse.js';
-import { HEAD_SECTION, headOf, SectionWriter, unwritten } from './section-writer.js';
+import { HEAD_SECTION, headOf } from './incident-head.js';
+import { SectionWriter, unwritten } from './section-writer.js';
 
 export type IncidentQuery = Omit<IncidentFilter, 'counselAccount'>;
 export type OpenedIncident = IncidentOutline & { sections: SectionOutline[] };

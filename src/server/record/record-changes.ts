@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import type { Actor } from '../accounts/accounts.api.js';
 
 /** Something that was written into the record of an incident. */
@@ -7,6 +8,8 @@ export interface RecordChange {
   /** Sections that were written, those of the service itself among them. */
   readonly sections: readonly string[];
   readonly actor: Actor;
+  /** The record as it then is. */
+  readonly record: () => Promise<IncidentRecord>;
 }
 
 export type RecordListener = (change: RecordChange) => Promise<void>;

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { findChanges } from '../../../shared/record/find-changes.js';
-import type { IncidentHead, RecordSections, SectionName } from '../../../shared/record/incident-record.js';
+import type { IncidentRecord, RecordSections, SectionName } from '../../../shared/record/incident-record.js';
 import type { JsonObject } from '../../../shared/record/json-value.js';
 import { searchable, sectionWords } from '../../../shared/record/section-words.js';
 import { SUMMARIZED, summarizeSection } from '../../../shared/record/summarize-section.js';
@@ -9,12 +9,11 @@ import type { Actor } from '../accounts/accounts.api.js';
 import { authorOf } from './actor-words.js';
 import type { IncidentRow, SectionRow, SummaryParts } from './database/incident.row.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
+import { HEAD_SECTION, headOf } from './incident-head.js';
+import { recordOf } from './incident-views.js';
 import type { NewAmendment } from './make-amendment.js';
 import { RecordChanges } from './record-changes.js';
 import { type Appended, RecordLog } from './record-log.js';
-
-/** The section in which the service keeps what it says of an incident itself. */
-export const HEAD_SECTION = 'incident';
 
 /** A section that is to become this document. */
 export interface SectionChange extends Pick<NewAmendment, 'reason' | 'withdrawn' | 'kept'> {
@@ -73,8 +72,15 @@ export class SectionWriter {
       summary: { ...incident.summary, ...summaryPart(section, document) },
       ...(section === HEAD_SECTION ? { status: headOf(document).status } : {}),
     });
-    await this.changes.tell({ incidentId: incident.id, sections: [section], actor });
+    await this.tell(incident.id, [section], actor);
     return after;
+  }
+
+  /** The record is read once for all who are told of the change, and only if one of them asks. */
+  private async tell(incidentId: string, sections: readonly string[], actor: Actor): Promise<void> {
+    let read: Promise<IncidentRecord> | undefined;
+    const record = () => (read ??= this.incidents.sections(incidentId).then(recordOf));
+    await this.changes.tell({ incidentId, sections, actor, record });
   }
 
   /** Writes an incident that was not there: its head and, where something was said, its call. */
@@ -102,7 +108,7 @@ export class SectionWriter {
       });
       await this.incidents.addSections(rows);
     });
-    await this.changes.tell({ incidentId: id, sections: [...sections.keys()], actor });
+    await this.tell(id, [...sections.keys()], actor);
   }
 }
 
@@ -110,10 +116,6 @@ function written(row: SectionRow, { at, last }: Appended): SectionRow {
   const { section, document, version } = row;
   const words = wordsOf(section, document);
   return { ...row, version: version + 1, latestAmendment: last, updatedAt: at, words };
-}
-
-export function headOf(document: JsonObject): IncidentHead {
-  return document as unknown as IncidentHead;
 }
 
 /** What a section is found by: an incident by its reference, a section of the service itself by nothing. */

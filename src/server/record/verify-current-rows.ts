@@ -5,7 +5,8 @@ import type { AmendmentRow } from './database/amendment.row.js';
 import type { IncidentRow, SectionRow, SummaryParts } from './database/incident.row.js';
 import { pastOf } from './history.service.js';
 import type { RecordFault } from './record-fault.js';
-import { HEAD_SECTION, headOf, summaryPart, wordsOf } from './section-writer.js';
+import { HEAD_SECTION, headOf } from './incident-head.js';
+import { summaryPart, wordsOf } from './section-writer.js';
 
 /** The current rows that are not what the amendments make, each by the name of its incident and what differs. */
 export function findRowFaults(
