@@ -11,6 +11,7 @@ import { EvidenceModule } from './evidence/evidence.module.js';
 import type { EvidenceSettings } from './evidence/evidence-settings.js';
 import { FLEET_ROWS } from './fleet/database/fleet-rows.js';
 import { FleetModule } from './fleet/fleet.module.js';
+import { CalendarModule } from './follow-up/calendar.module.js';
 import { FOLLOW_UP_ROWS, FollowUpForms } from './follow-up/follow-up.api.js';
 import { FollowUpModule } from './follow-up/follow-up.module.js';
 import { HealthModule } from './health/health.module.js';
@@ -79,6 +80,7 @@ export class AppModule {
         EvidenceModule.with(evidence),
         DeterminationModule.with(new Law(packs, geography)),
         FollowUpModule.with(FollowUpForms.read()),
+        CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
         HealthModule.with({ packs, version: published.version }),
       ],
     };

@@ -11,6 +11,7 @@ import { EVIDENCE_SCHEMAS } from './evidence/evidence-schemas.js';
 import { EvidenceSettings } from './evidence/evidence-settings.js';
 import { isForOctets } from './evidence/octet-routes.js';
 import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
+import { CALENDAR_SCHEMAS } from './follow-up/calendar-schemas.js';
 import { FOLLOW_UP_SCHEMAS } from './follow-up/follow-up.api.js';
 import { loadRulePacks, readRulePacks } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
@@ -111,6 +112,7 @@ function describe(
       ...EVIDENCE_SCHEMAS,
       ...MAIL_SCHEMAS,
       ...FOLLOW_UP_SCHEMAS,
+      ...CALENDAR_SCHEMAS,
       ...Object.fromEntries(
         [...schemas].map(([name, schema]) => [
           name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),

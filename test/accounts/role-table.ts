@@ -55,6 +55,10 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'PATCH /api/certificates/:id': MANAGERS,
   'DELETE /api/certificates/:id': MANAGERS,
 
+  'GET /api/calendar-feeds': STAFF,
+  'POST /api/calendar-feeds': STAFF,
+  'DELETE /api/calendar-feeds/:id': STAFF,
+
   'GET /api/mail': ADMINISTRATORS,
   'POST /api/mail/:id/resend': ADMINISTRATORS,
   'POST /api/mail/:id/delivered': ADMINISTRATORS,

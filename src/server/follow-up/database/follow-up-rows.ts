@@ -1,4 +1,5 @@
 import { AdoptedHouseRulesRow } from './adopted-house-rules.row.js';
+import { CalendarFeedRow } from './calendar-feed.row.js';
 import { ClaimStartRow } from './claim-start.row.js';
 import { NoticeAddressRow } from './notice-address.row.js';
 import { ShiftHandOverRow } from './shift-hand-over.row.js';
@@ -13,4 +14,5 @@ export const FOLLOW_UP_ROWS = [
   ShiftHandOverRow,
   AdoptedHouseRulesRow,
   NoticeAddressRow,
+  CalendarFeedRow,
 ];
