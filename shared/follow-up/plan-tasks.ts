@@ -1,6 +1,6 @@
 import { earliestDue } from '../decision/decision.js';
 import { formOf } from '../decision/judge-filing.js';
-import type { OwedReport } from '../decision/owed-report.js';
+import type { OwedReport, ReportKey } from '../decision/owed-report.js';
 import type { Duty } from '../determination/determination.js';
 import { nameJurisdiction, nameKind } from '../determination/duty-words.js';
 import type { IncidentRecord } from '../record/incident-record.js';
@@ -9,11 +9,18 @@ import type { ClaimsClock } from './claims-clocks.js';
 import { readSituation, type Situation } from './read-situation.js';
 import type { DueRule, TaskOwner, TaskTemplate } from './task-template.js';
 
+/** A report with what changed about it, each in words. */
+export interface ReopenedReport extends ReportKey {
+  readonly changes: readonly string[];
+}
+
 /** What tasks are planned from. */
 export interface FollowUpCase {
   readonly record: IncidentRecord;
   /** The reports that are ours to decide about: `listOwedReports`. */
   readonly reports: readonly OwedReport[];
+  /** What about reports that were signed or filed is not as it was, and nobody has answered yet. */
+  readonly reopened: readonly ReopenedReport[];
   readonly clocks: readonly ClaimsClock[];
   /** Zone of the incident. */
   readonly zone: string;
@@ -46,7 +53,7 @@ const SHORTEST_HOURS = 8;
 
 /**
  * The tasks of an incident as the facts and duties stand, in the order in which the work is done.
- * @example planTasks({ record: recordOfABareCall, reports: [], clocks: [], zone }, tasks)[0].key // 'headcount'
+ * @example planTasks({ record: recordOfABareCall, reports: [], reopened: [], clocks: [], zone }, tasks)[0].key // 'headcount'
  */
 export function planTasks(at: FollowUpCase, templates: readonly TaskTemplate[]): PlannedTask[] {
   const situation = readSituation(at.record);
@@ -68,7 +75,7 @@ export function planTasks(at: FollowUpCase, templates: readonly TaskTemplate[]):
         dueWhy: due.why,
         evidence: template.evidence,
         escalates: template.escalates || isShort(template, due.at, situation.learnedAt, subject.duty),
-        restsOn: restsOn(template, situation, subject.duty),
+        restsOn: restsOn(template, situation, subject),
         duty: subject.duty?.id ?? null,
       };
     });
@@ -84,6 +91,7 @@ interface Subject {
   readonly from?: number;
   /** The time that was promised. */
   readonly by?: number | null;
+  readonly changes?: readonly string[];
 }
 
 function subjectsOf(template: TaskTemplate, situation: Situation, at: FollowUpCase): Subject[] {
@@ -99,7 +107,12 @@ function subjectsOf(template: TaskTemplate, situation: Situation, at: FollowUpCa
     case 'report':
       return at.reports
         .filter(({ duty }) => duty.outcome === 'required' && !isNotice(duty))
-        .map(({ duty, reporter: { vessel } }) => dutySubject(duty, vessel));
+        .map(({ duty, reporter: { vessel } }) => ({
+          ...dutySubject(duty, vessel),
+          changes: at.reopened.flatMap((one) =>
+            one.duty === duty.id && one.vessel === vessel ? one.changes : [],
+          ),
+        }));
     case 'promise':
       return situation.promises.map(({ contact, party, at: from, by }) => ({
         key: [contact],
@@ -205,7 +218,17 @@ function isShort(
   return duty.immediate || dueAt === null || dueAt <= plusHours(learnedAt, SHORTEST_HOURS);
 }
 
-function restsOn({ restsOn: what }: TaskTemplate, { people, harm }: Situation, duty?: Duty): string[] {
+function triggersOf(duty: Duty | undefined): string[] {
+  return (duty?.reasons ?? []).flatMap(({ trigger, value }) =>
+    value === 'true' && !trigger.startsWith('applies/') ? [trigger.replaceAll('-', ' ')] : [],
+  );
+}
+
+function restsOn(
+  { restsOn: what }: TaskTemplate,
+  { people, harm }: Situation,
+  { duty, changes = [] }: Subject,
+): string[] {
   switch (what) {
     case 'nothing':
       return [];
@@ -214,8 +237,6 @@ function restsOn({ restsOn: what }: TaskTemplate, { people, harm }: Situation, d
     case 'harm':
       return [...harm];
     case 'duty':
-      return (duty?.reasons ?? []).flatMap(({ trigger, value }) =>
-        value === 'true' && !trigger.startsWith('applies/') ? [trigger.replaceAll('-', ' ')] : [],
-      );
+      return [...triggersOf(duty), ...changes];
   }
 }

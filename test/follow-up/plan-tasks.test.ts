@@ -161,7 +161,10 @@ describe('when a task is due', () => {
   ])('a report due %s escalates or not', (_, dueAt, escalates) => {
     const duty: Duty = { ...REQUIRED, dueAt };
     const report: OwedReport = { duty, reporter: { vessel: null, who: 'employer', text: '' }, law: null };
-    const planned = planTasks({ record: recordOf({}), reports: [report], clocks: [], zone: ZONE }, TEMPLATES);
+    const planned = planTasks(
+      { record: recordOf({}), reports: [report], reopened: [], clocks: [], zone: ZONE },
+      TEMPLATES,
+    );
     expect(planned.find(({ template }) => template === 'file')).toMatchObject({ dueAt, escalates });
     expect(planned.find(({ template }) => template === 'confirm')?.escalates).toBe(false);
   });
@@ -193,6 +196,21 @@ const REQUIRED: Duty = {
   packBasis: 'read-primary',
 };
 
+describe('a report that was filed and is not as it was', () => {
+  it('rests on what changed, for that craft alone', () => {
+    const reporter = { vessel: 'c1', who: 'operator', text: '' } as const;
+    const report: OwedReport = { duty: REQUIRED, reporter, law: null };
+    const sister: OwedReport = { ...report, reporter: { ...reporter, vessel: 'c2' } };
+    const reopened = [{ duty: REQUIRED.id, vessel: 'c1', changes: ['It is due sooner.'] }];
+    const planned = planTasks(
+      { record: recordOf({}), reports: [report, sister], reopened, clocks: [], zone: ZONE },
+      TEMPLATES,
+    );
+    const files = planned.filter(({ template }) => template === 'file');
+    expect(files.map(({ restsOn }) => restsOn)).toEqual([['It is due sooner.'], []]);
+  });
+});
+
 describe('a promise', () => {
   const dueOf = (promisedBy: object): string | null | undefined =>
     planOn(
@@ -222,7 +240,7 @@ describe('any record', () => {
   it('plans each task once, with a source, an owner and what to write down, and no braces left', () => {
     fc.assert(
       fc.property(arbitraryRecord, (record) => {
-        const planned = planTasks({ record, reports: [], clocks: [], zone: ZONE }, TEMPLATES);
+        const planned = planTasks({ record, reports: [], reopened: [], clocks: [], zone: ZONE }, TEMPLATES);
         expect(new Set(planned.map(({ key }) => key)).size).toBe(planned.length);
         expect(planned.map(({ order }) => order)).toEqual(planned.map((_, place) => place));
         expect(
@@ -238,7 +256,7 @@ describe('any record', () => {
   it('never drops the tasks on craft and records', () => {
     fc.assert(
       fc.property(arbitraryRecord, (record) => {
-        const planned = planTasks({ record, reports: [], clocks: [], zone: ZONE }, TEMPLATES);
+        const planned = planTasks({ record, reports: [], reopened: [], clocks: [], zone: ZONE }, TEMPLATES);
         const found = planned.map(({ template }) => template);
         expect(found).toEqual(expect.arrayContaining(['records-frozen', 'insurer-told']));
       }),

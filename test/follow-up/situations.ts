@@ -93,5 +93,5 @@ export function planOn(record: IncidentRecord, packs: readonly RulePack[]): Plan
   const facts = recordToFacts(record);
   const determination = determine(facts, { packs, geography: loadGeography(), source: 'test' });
   const reports = listOwedReports(determination, facts, () => null);
-  return planTasks({ record, reports, clocks: clocksOf(record), zone: ZONE }, TEMPLATES);
+  return planTasks({ record, reports, reopened: [], clocks: clocksOf(record), zone: ZONE }, TEMPLATES);
 }

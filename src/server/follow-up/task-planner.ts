@@ -5,6 +5,7 @@ import { listOwedReports } from '../../../shared/decision/owed-report.js';
 import { followUpZone } from '../../../shared/follow-up/follow-up-zone.js';
 import { type PlannedTask, planTasks } from '../../../shared/follow-up/plan-tasks.js';
 import { reconcileTasks, type TaskChange } from '../../../shared/follow-up/reconcile-tasks.js';
+import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { type StoredDetermination, Determinations } from '../determination/determination.api.js';
@@ -30,19 +31,25 @@ export class TaskPlanner {
     changes: RecordChanges,
   ) {
     // A change of the law brings a determination without a change of the record.
-    determinations.onChange(({ incidentId, actor }) => this.bringForward(incidentId, actor));
-    changes.onChange(async ({ incidentId, sections: written, actor }) => {
-      if (written.some((section) => isSectionName(section))) await this.bringForward(incidentId, actor);
+    determinations.onChange(async ({ incidentId, actor }) =>
+      this.bringForward(incidentId, await this.sections.record(incidentId), actor),
+    );
+    changes.onChange(async ({ incidentId, sections: written, actor, record }) => {
+      if (written.some((section) => isSectionName(section))) {
+        await this.bringForward(incidentId, await record(), actor);
+      }
     });
   }
 
   /** Plans afresh, within a unit of work; nothing is written when the tasks are what is called for. */
-  async bringForward(incidentId: string, actor: Actor): Promise<void> {
+  async bringForward(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
     const stored = await this.determinations.current(incidentId);
-    const record = await this.sections.record(incidentId);
     const zone = followUpZone(stored?.determination.timeZone, record.incident.timeZone);
     const clocks = await this.claims.bringForward(incidentId, record, zone);
-    const planned = planTasks({ record, reports: reportsOf(stored), clocks, zone }, this.forms.tasks);
+    const planned = planTasks(
+      { record, reports: reportsOf(stored), reopened: [], clocks, zone },
+      this.forms.tasks,
+    );
     const rows = await this.tasks.ofIncident(incidentId);
     const made = rows.filter(({ template }) => template !== null);
     const kept = made.map(({ taskKey, ...row }) => ({ key: taskKey, ...row }));
