@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { HouseRepository } from '../../src/server/follow-up/database/house.repository.js';
 import type { TaskRow } from '../../src/server/follow-up/database/task.row.js';
 import { UNDATED, TasksRepository } from '../../src/server/follow-up/database/tasks.repository.js';
 import { UnitOfWork } from '../../src/server/platform/database/unit-of-work.js';
@@ -49,9 +50,8 @@ export async function addTask(house: House, incidentId: string, task: Partial<Ta
 }
 
 /** Where somebody wants to be told. */
-export function setAddress(house: House, { id }: Person, mail: string): Promise<unknown> {
-  return house.plainSql(
-    `INSERT INTO notice_address (id, mail, version, updated_at)
-     VALUES ('${id}', '${mail}', 2, '2026-06-13T16:00:00.000Z')`,
-  );
+export function setAddress(house: House, { id }: Person, mail: string): Promise<void> {
+  const unitOfWork = house.app.get(UnitOfWork);
+  const address = { id, mail, phone: null, updatedAt: house.now() };
+  return unitOfWork.run(() => new HouseRepository(unitOfWork).keepAddress(address));
 }
