@@ -31,7 +31,7 @@ export interface PlannedTask {
   /** The same whenever the same thing is called for: `file:us-tx/accident-report:PWC 7`. */
   readonly key: string;
   readonly template: string;
-  /** Place in the order in which the work is done, from 0. */
+  /** Place of its template in the order of the work, from 0: the same whatever else is called for. */
   readonly order: number;
   readonly title: string;
   readonly why: string;
@@ -61,12 +61,12 @@ export function planTasks(at: FollowUpCase, templates: readonly TaskTemplate[]):
   return templates
     .filter(({ when }) => when.every(({ fact, is }) => is.includes(situation.facts[fact])))
     .flatMap((template) => subjectsOf(template, situation, at).map((subject) => ({ template, subject })))
-    .map(({ template, subject }, order) => {
+    .map(({ template, subject }) => {
       const due = dueOf(template.due, subject, situation.learnedAt, clock);
       return {
         key: [template.id, ...subject.key].join(':'),
         template: template.id,
-        order,
+        order: templates.indexOf(template),
         title: template.title.replaceAll(/\{(\w+)\}/g, (_, name: string) => subject.words[name] ?? name),
         why: template.why,
         source: subject.citations ?? template.source,

@@ -81,6 +81,16 @@ describeHouse('the work after an incident', (house) => {
       });
     });
 
+    it('is completed by one of many who do it at the same moment', async () => {
+      const one = await task('records-frozen');
+      const answers = await Promise.all(
+        Array.from({ length: 12 }, () => act(one, 'completion', DONE).then(({ status }) => status)),
+      );
+      expect(answers.filter((status) => status === 200)).toHaveLength(1);
+      expect(answers.filter((status) => status === 412)).toHaveLength(11);
+      expect((await events(one)).filter((kind) => kind === 'done')).toHaveLength(1);
+    });
+
     it('undoes what was done by mistake, and keeps that it was', async () => {
       const done = await task('insurer-told');
       const open = bodyOf<Task>(await act(done, 'undoing', { why: 'The other insurer.' }).expect(200));
@@ -179,6 +189,19 @@ describeHouse('the work after an incident', (house) => {
       const headcount = await taskOf(staff, other.id, 'headcount');
       const asked = (await eventsOf(staff, other.id, headcount.id)).filter(({ kind }) => kind === 'asked');
       expect(asked.map(({ aboutAccountId }) => aboutAccountId)).toEqual([sam.id]);
+    });
+
+    it('asks nobody about an incident that is closed', async () => {
+      const closed = await openIncident(staff, house().now());
+      const path = `/api/incidents/${closed.id}`;
+      const { version } = bodyOf<{ version: number }>(await manager.get(path).expect(200));
+      const status = { status: 'closed', reason: 'A drill.' };
+      await manager.put(`${path}/status`).set('If-Match', `"${version}"`).send(status).expect(200);
+      await house().app.get(EscalationWatch).sweep(house().now());
+      const headcount = await taskOf(staff, closed.id, 'headcount');
+      expect(headcount.state).toBe('open');
+      const kinds = (await eventsOf(staff, closed.id, headcount.id)).map(({ kind }) => kind);
+      expect(kinds).not.toContain('asked');
     });
 
     it('keeps whom a call reached, once', async () => {

@@ -66,7 +66,8 @@ export class EscalationWatch implements OnApplicationShutdown {
     const names = await this.namesOf(asked);
     const found: Escalated[] = [];
     for (const task of rows) {
-      const { reference } = await this.sections.outline(task.incidentId);
+      const { reference, status } = await this.sections.outline(task.incidentId);
+      if (status === 'closed') continue;
       const people = asked
         .filter(({ taskId }) => taskId === task.id)
         .map(({ aboutAccountId, at }) => ({
@@ -94,6 +95,8 @@ export class EscalationWatch implements OnApplicationShutdown {
       if (row === undefined) return false;
       const asked = await this.tasks.askedAbout([taskId]);
       const { incident } = await this.sections.record(row.incidentId);
+      // Whoever closed the incident saw what was open, and gave a reason.
+      if (incident.status === 'closed') return false;
       const roster = await this.crew.order(now, incident.timeZone, row.owner);
       const step = nextEscalation(stateOf(row, asked), roster, Date.parse(now));
       if (step.next !== 'ask') return false;
