@@ -3,6 +3,7 @@ import { CreateAccounts1795608000000 } from './1795608000000-accounts.js';
 import { CreateRecord1795615200000 } from './1795615200000-record.js';
 import { CreateFleet1795611600000 } from './1795611600000-fleet.js';
 import { CreateMail1795618800000 } from './1795618800000-mail.js';
+import { CreateDutyStates1795622400000 } from './1795622400000-decision.js';
 import { CreateDeterminations1795620600000 } from './1795620600000-determinations.js';
 import { CreateFollowUp1795626000000 } from './1795626000000-follow-up.js';
 import { CreateEvidence1795629600000 } from './1795629600000-evidence.js';
@@ -18,6 +19,7 @@ export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreateRecord1795615200000,
   CreateMail1795618800000,
   CreateDeterminations1795620600000,
+  CreateDutyStates1795622400000,
   CreateFollowUp1795626000000,
   CreateEvidence1795629600000,
   AddHolds1795633200000,

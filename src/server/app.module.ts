@@ -4,6 +4,8 @@ import type { RulePack } from '../../shared/law/rule-pack.js';
 import type { Geography } from '../../shared/place/geography.js';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { ACCOUNT_ROWS } from './accounts/database/account-rows.js';
+import { DECISION_ROWS, DecisionSettings } from './decision/decision.api.js';
+import { DecisionModule } from './decision/decision.module.js';
 import { DETERMINATION_ROWS, Law } from './determination/determination.api.js';
 import { DeterminationModule } from './determination/determination.module.js';
 import { EVIDENCE_ROWS } from './evidence/evidence.api.js';
@@ -26,6 +28,7 @@ import type { Published } from './platform/http/read-published.js';
 import { Schemas, SchemasController } from './platform/http/schemas.controller.js';
 import { RECORD_ROWS, type RecordSettings } from './record/record.api.js';
 import { RecordModule } from './record/record.module.js';
+import { RegisterModule } from './register/register.module.js';
 
 /** What the modules are handed when the service is put together. */
 export interface Parts {
@@ -67,6 +70,7 @@ export class AppModule {
             ...RECORD_ROWS,
             ...EVIDENCE_ROWS,
             ...DETERMINATION_ROWS,
+            ...DECISION_ROWS,
             ...FOLLOW_UP_ROWS,
           ],
           migrations: ALL_MIGRATIONS,
@@ -79,8 +83,10 @@ export class AppModule {
         RecordModule.with(record),
         EvidenceModule.with(evidence),
         DeterminationModule.with(new Law(packs, geography)),
+        DecisionModule.with(new DecisionSettings()),
         FollowUpModule.with(FollowUpForms.read()),
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
+        RegisterModule,
         HealthModule.with({ packs, version: published.version }),
       ],
     };

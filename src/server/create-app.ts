@@ -6,6 +6,7 @@ import { AccessGate } from './accounts/access-gate.js';
 import { ACCOUNT_ANSWERS, ACCOUNT_REQUESTS } from './accounts/account-schemas.js';
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { AppModule } from './app.module.js';
+import { DECISION_SCHEMAS } from './decision/decision.api.js';
 import { DeterminationService } from './determination/determination.service.js';
 import { EVIDENCE_SCHEMAS } from './evidence/evidence-schemas.js';
 import { EvidenceSettings } from './evidence/evidence-settings.js';
@@ -33,6 +34,7 @@ import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { listPages, serveWeb } from './platform/http/serve-web.js';
 import { projectRoot } from './platform/project-root.js';
 import { headsFileOf, RecordSettings } from './record/record.api.js';
+import { REGISTER_SCHEMAS } from './register/register-schemas.js';
 
 /** A document of facts is a few kilobytes; this leaves room for the longest that people could write. */
 const BODY_LIMIT_BYTES = 1024 * 1024;
@@ -110,9 +112,11 @@ function describe(
       ...ACCOUNT_ANSWERS,
       ...FLEET_SCHEMAS,
       ...EVIDENCE_SCHEMAS,
+      ...DECISION_SCHEMAS,
       ...MAIL_SCHEMAS,
       ...FOLLOW_UP_SCHEMAS,
       ...CALENDAR_SCHEMAS,
+      ...REGISTER_SCHEMAS,
       ...Object.fromEntries(
         [...schemas].map(([name, schema]) => [
           name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),

@@ -170,4 +170,19 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/determination': READERS,
   'GET /api/incidents/:id/determinations': READERS,
   'GET /api/incidents/:id/determinations/:sequence': READERS,
+
+  'GET /api/incidents/:id/duties': READERS,
+  'GET /api/incidents/:id/decisions': READERS,
+  'POST /api/incidents/:id/decisions': MANAGERS,
+  'GET /api/incidents/:id/filings': READERS,
+  'POST /api/incidents/:id/filings': MANAGERS,
+  'GET /api/incidents/:id/operator-notices': READERS,
+  'POST /api/incidents/:id/operator-notices': STAFF,
+  'GET /api/incidents/:id/legal-calls': READERS,
+  'POST /api/incidents/:id/legal-calls': MANAGERS,
+
+  'GET /api/register': STAFF,
+  'POST /api/register-exports': MANAGERS,
+  'GET /api/register-exports/:id': MANAGERS,
+  'GET /api/register-exports/:id/file': MANAGERS,
 };

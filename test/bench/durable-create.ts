@@ -5,9 +5,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { AddressInfo } from 'node:net';
 import fastify from 'fastify';
-import sqlite3 from 'sqlite3';
 import { captureStatements, type Statement } from './capture-statements.js';
 import { drive, type Sent } from './drive.js';
+import { HandDatabase } from './hand-database.js';
 import { openDesk } from './open-desk.js';
 
 const CLIENTS = 50;
@@ -55,16 +55,16 @@ async function handWritten(
   statements: readonly Statement[],
   folder: string,
 ): Promise<{ port: number; close: () => Promise<void> }> {
-  const [reader, writer] = [await connect(file), await connect(file)];
+  const [reader, writer] = [await HandDatabase.open(file), await HandDatabase.open(file)];
   const heads = await open(join(folder, 'hand.heads'), 'a');
   const fresh = freshValues();
   let turn: Promise<unknown> = Promise.resolve();
   const app = fastify();
   app.post('/api/incidents', async (_request, reply) => {
-    for (const statement of before) await all(reader, statement);
+    for (const statement of before) await reader.all(statement.sql, statement.parameters);
     const id = randomUUID();
     const work = turn.then(async () => {
-      for (const statement of fresh(statements)) await all(writer, statement);
+      for (const statement of fresh(statements)) await writer.all(statement.sql, statement.parameters);
     });
     turn = work;
     await work;
@@ -78,7 +78,7 @@ async function handWritten(
     close: async () => {
       await app.close();
       await heads.close();
-      await Promise.all([reader, writer].map((one) => new Promise<void>((done) => one.close(() => done()))));
+      await Promise.all([reader.close(), writer.close()]);
     },
   };
 }
@@ -107,23 +107,4 @@ function freshValues(): (statements: readonly Statement[]) => Statement[] {
       }),
     }));
   };
-}
-
-function connect(file: string): Promise<sqlite3.Database> {
-  return new Promise((resolve, reject) => {
-    const database: sqlite3.Database = new sqlite3.Database(file, (error) => {
-      if (error !== null) return reject(error);
-      const settings =
-        'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON; PRAGMA foreign_keys = ON;';
-      database.exec(settings, (refused) => (refused === null ? resolve(database) : reject(refused)));
-    });
-  });
-}
-
-function all(database: sqlite3.Database, { sql, parameters }: Statement): Promise<unknown[]> {
-  return new Promise((resolve, reject) => {
-    database.all(sql, parameters, (error: Error | null, rows: unknown[]) =>
-      error === null ? resolve(rows) : reject(error),
-    );
-  });
 }

@@ -70,6 +70,7 @@ export class RecordModule implements OnApplicationShutdown {
         PrivilegedService,
       ],
       exports: [
+        RecordSettings,
         Holds,
         RecordChanges,
         ServiceSections,

@@ -34,6 +34,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     )
     .setVersion(parts.version)
     .addTag('determination')
+    .addTag('decision')
     .addTag('law')
     .addTag('accounts')
     .addTag('fleet')
@@ -41,6 +42,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('evidence')
     .addTag('follow-up')
     .addTag('mail')
+    .addTag('register')
     .addTag('service')
     .build();
   const document = SwaggerModule.createDocument(app, config);

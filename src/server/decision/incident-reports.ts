@@ -1,0 +1,23 @@
+import { listGoneReports, listOwedReports, type OwedReport } from '../../../shared/decision/owed-report.js';
+import { standingFilings } from '../../../shared/decision/filing.js';
+import type { DecisionBook } from '../../../shared/decision/follow-report.js';
+import type { StoredDetermination } from '../determination/determination.api.js';
+
+/** The reports that a stored determination calls for, with the texts of the law that it used. */
+export function reportsIn({ determination, facts, packs }: StoredDetermination): OwedReport[] {
+  return listOwedReports(determination, facts, (jurisdiction) => {
+    const code = jurisdiction === 'us' ? 'US' : jurisdiction.replace(/^us-/, '').toUpperCase();
+    const used = packs.find((pack) => pack.jurisdiction === code);
+    return used === undefined ? null : { version: used.sha256, readOn: used.readOn };
+  });
+}
+
+/** The same, and those behind them that were filed and are no longer called for. */
+export function reportsWith(
+  stored: StoredDetermination,
+  { filings }: Pick<DecisionBook, 'filings'>,
+): OwedReport[] {
+  const reports = reportsIn(stored);
+  const filed = standingFilings(filings).flatMap(({ satisfies }) => satisfies);
+  return [...reports, ...listGoneReports(reports, filed)];
+}

@@ -1,0 +1,189 @@
+import { Injectable } from '@nestjs/common';
+import { Brackets, type ObjectLiteral, type SelectQueryBuilder } from 'typeorm';
+import type { Filing } from '../../../../shared/decision/filing.js';
+import type { Outcome } from '../../../../shared/determination/determination.js';
+import type { IncidentStatus } from '../../../../shared/record/incident-record.js';
+import { joinSummaries } from '../../../../shared/record/summarize-section.js';
+import type { RegisterFilter } from '../../../../shared/wire/register-queries.dto.js';
+import { UnitOfWork } from '../../platform/database/unit-of-work.js';
+import { withWords } from '../../platform/database/with-words.js';
+import type { Cursor } from '../../platform/http/cursor.js';
+import type { RegisterDuty, RegisterLine, RegisterTask } from '../register-rows.js';
+
+type Head = Omit<RegisterLine, 'duties' | 'tasks'>;
+type Query = SelectQueryBuilder<ObjectLiteral>;
+
+const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'incident_id', id: 'i.id' };
+
+/**
+ * The register reads the tables of other modules by their names and writes none: a page of it is three queries,
+ * however many incidents there are.
+ */
+@Injectable()
+export class RegisterRepository {
+  constructor(private readonly unitOfWork: UnitOfWork) {}
+
+  /** Latest first, behind a place in that order. */
+  async heads(filter: RegisterFilter, now: string, after: Cursor | null, limit: number): Promise<Head[]> {
+    const query = this.filtered(filter, now)
+      .select('i.id', 'id')
+      .addSelect('i.reference', 'reference')
+      .addSelect('i.status', 'status')
+      .addSelect('i.opened_at', 'openedAt')
+      .addSelect('i.updated_at', 'updatedAt')
+      .addSelect('i.version', 'version')
+      .addSelect('i.summary', 'summary')
+      .orderBy('i.opened_at', 'DESC')
+      .addOrderBy('i.id', 'DESC')
+      .limit(limit);
+    if (after !== null) behind(query, after);
+    const rows = await query.getRawMany<
+      Omit<Head, 'summary' | 'status'> & { status: string; summary: string }
+    >();
+    return rows.map(({ summary, status, ...row }) => ({
+      ...row,
+      status: status as IncidentStatus,
+      summary: joinSummaries(JSON.parse(summary) as Parameters<typeof joinSummaries>[0]),
+    }));
+  }
+
+  async count(filter: RegisterFilter, now: string): Promise<number> {
+    const row = await this.filtered(filter, now).select('COUNT(*)', 'count').getRawOne<{ count: string }>();
+    return Number(row?.count ?? 0);
+  }
+
+  /** Of some incidents, the ones with the nearest time first. */
+  async duties(incidents: readonly string[], now: string): Promise<Map<string, RegisterDuty[]>> {
+    const rows = await this.of('duty_state', 'd', incidents)
+      .select('d.*')
+      .orderBy('d.due_order')
+      .addOrderBy('d.id')
+      .getRawMany<Record<string, string | number | boolean | null>>();
+    return grouped(rows, (row) => ({
+      duty: String(row['duty']),
+      vessel: String(row['vessel']),
+      outcome: String(row['outcome']) as Outcome,
+      dueAt: textOf(row['due_at']),
+      decision: textOf(row['decision']),
+      waitUntil: textOf(row['wait_until']),
+      filed: Boolean(row['filed']),
+      supplementDue: Boolean(row['supplement_due']),
+      settled: Boolean(row['settled']),
+      overdue: !row['settled'] && isBefore(row['overdue_after'], now),
+    }));
+  }
+
+  /** Of some incidents, in the order in which the work is done. */
+  async tasks(incidents: readonly string[]): Promise<Map<string, RegisterTask[]>> {
+    const rows = await this.of('task', 't', incidents)
+      .leftJoin('account', 'a', 'a.id = t.assignee_id')
+      .select('t.*')
+      .addSelect('a.name', 'assignee')
+      .orderBy('t.task_order')
+      .addOrderBy('t.id')
+      .getRawMany<Record<string, string | null>>();
+    return grouped(rows, (row) => ({
+      incidentId: String(row['incident_id']),
+      title: String(row['title']),
+      owner: String(row['owner']),
+      assignee: row['assignee'] ?? null,
+      state: String(row['state']),
+      dueAt: row['due_at'] ?? null,
+      source: String(row['source']),
+      updatedAt: String(row['updated_at']),
+    }));
+  }
+
+  async taskCounts(incidents: readonly string[], now: string): Promise<Map<string, RegisterLine['tasks']>> {
+    const rows = await this.of('task', 't', incidents)
+      .select('t.incident_id', 'incident_id')
+      .addSelect("SUM(CASE WHEN t.state = 'open' THEN 1 ELSE 0 END)", 'open')
+      .addSelect("SUM(CASE WHEN t.state = 'open' AND t.due_at < :now THEN 1 ELSE 0 END)", 'overdue')
+      .addSelect("SUM(CASE WHEN t.state = 'done' THEN 1 ELSE 0 END)", 'done')
+      .setParameter('now', now)
+      .groupBy('t.incident_id')
+      .getRawMany<{ incident_id: string; open: string; overdue: string; done: string }>();
+    return new Map(
+      rows.map(({ incident_id: id, open, overdue, done }) => [
+        id,
+        { open: Number(open), overdue: Number(overdue), done: Number(done) },
+      ]),
+    );
+  }
+
+  async filings(incidents: readonly string[]): Promise<Map<string, Filing[]>> {
+    const rows = await this.of('incident_section', 's', incidents)
+      .select('s.incident_id', 'incident_id')
+      .addSelect('s.document', 'document')
+      .andWhere("s.section = 'filings'")
+      .getRawMany<{ incident_id: string; document: string }>();
+    return new Map(
+      rows.map(({ incident_id: id, document }) => [
+        id,
+        (JSON.parse(document) as { filings?: Filing[] }).filings ?? [],
+      ]),
+    );
+  }
+
+  private of(table: string, alias: string, incidents: readonly string[]): Query {
+    return this.unitOfWork.manager
+      .createQueryBuilder()
+      .from(table, alias)
+      .where(`${alias}.incident_id IN (:...incidents)`, { incidents });
+  }
+
+  private filtered(
+    { status, openedFrom, openedUntil, outcome, reports, q }: RegisterFilter,
+    now: string,
+  ): Query {
+    const query: Query = this.unitOfWork.manager.createQueryBuilder().from('incident', 'i');
+    if (status !== undefined) query.andWhere('i.status = :status', { status });
+    if (openedFrom !== undefined)
+      query.andWhere('i.opened_at >= :openedFrom', { openedFrom: utc(openedFrom) });
+    if (openedUntil !== undefined)
+      query.andWhere('i.opened_at < :openedUntil', { openedUntil: utc(openedUntil) });
+    if (outcome !== undefined) withDuty(query, 'd.outcome = :outcome', { outcome });
+    if (reports === 'open') withDuty(query, 'd.settled = :unsettled', { unsettled: false });
+    if (reports === 'overdue') {
+      withDuty(query, 'd.settled = :unsettled AND d.overdue_after < :now', { unsettled: false, now });
+    }
+    if (q !== undefined) withWords(query, SECTION_WORDS, q);
+    return query;
+  }
+}
+
+function withDuty(query: Query, condition: string, parameters: ObjectLiteral): void {
+  query.andWhere(
+    `EXISTS (SELECT 1 FROM "duty_state" d WHERE d.incident_id = i.id AND ${condition})`,
+    parameters,
+  );
+}
+
+function behind(query: Query, { sort, id }: Cursor): void {
+  query.andWhere(
+    new Brackets((where) =>
+      where
+        .where('i.opened_at < :sort', { sort })
+        .orWhere('(i.opened_at = :sort AND i.id < :afterId)', { sort, afterId: id }),
+    ),
+  );
+}
+
+/** Instants are kept in UTC to the millisecond, so that the order of texts is that of time. */
+const utc = (instant: string): string => new Date(instant).toISOString();
+
+const textOf = (value: unknown): string | null => (typeof value === 'string' ? value : null);
+
+const isBefore = (value: unknown, now: string): boolean => typeof value === 'string' && value < now;
+
+function grouped<Row extends Record<string, unknown>, T>(
+  rows: readonly Row[],
+  read: (row: Row) => T,
+): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const row of rows) {
+    const id = String(row['incident_id']);
+    groups.set(id, [...(groups.get(id) ?? []), read(row)]);
+  }
+  return groups;
+}

@@ -1,0 +1,63 @@
+import { RegisterExportDto } from '../../../shared/wire/register-queries.dto.js';
+import { schemaOf } from '../../../shared/wire/record-schema.js';
+
+const text = { type: 'string' };
+const instant = { type: 'string', format: 'date-time' };
+const maybeInstant = { ...instant, type: ['string', 'null'] };
+const count = { type: 'integer', minimum: 0 };
+const flag = { type: 'boolean' };
+const maybeText = { type: ['string', 'null'] };
+
+const DUTY = {
+  type: 'object',
+  properties: {
+    duty: { ...text, examples: ['us-tx/accident-report'] },
+    vessel: { ...text, description: 'Empty while no craft is named.' },
+    outcome: { enum: ['required', 'undetermined', 'not-required'] },
+    dueAt: maybeInstant,
+    decision: maybeText,
+    waitUntil: maybeInstant,
+    filed: flag,
+    supplementDue: flag,
+    settled: flag,
+    overdue: flag,
+  },
+};
+
+const LINE = {
+  type: 'object',
+  properties: {
+    id: { ...text, format: 'uuid' },
+    reference: { ...text, examples: ['2026-0007'] },
+    status: { enum: ['open', 'closed'] },
+    openedAt: instant,
+    updatedAt: instant,
+    version: count,
+    summary: { type: 'object' },
+    duties: { type: 'array', items: DUTY },
+    tasks: { type: 'object', properties: { open: count, overdue: count, done: count } },
+  },
+};
+
+/** What the register is asked and what it answers, for the API's document. */
+export const REGISTER_SCHEMAS = {
+  RegisterPage: {
+    type: 'object',
+    properties: { items: { type: 'array', items: LINE }, next: maybeText },
+  },
+  RegisterExportRequest: {
+    ...schemaOf(RegisterExportDto),
+    examples: [{ format: 'xlsx', openedFrom: '2026-05-01T00:00:00Z' }],
+  },
+  RegisterExport: {
+    type: 'object',
+    properties: {
+      id: { ...text, format: 'uuid' },
+      state: { enum: ['running', 'ready', 'failed'] },
+      startedAt: instant,
+      done: { ...count, description: 'Incidents read so far; a workbook reads them once for each sheet.' },
+      total: count,
+      advice: maybeText,
+    },
+  },
+};

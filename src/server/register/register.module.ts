@@ -1,0 +1,12 @@
+import { Module } from '@nestjs/common';
+import { RegisterRepository } from './database/register.repository.js';
+import { RegisterExports } from './register-exports.js';
+import { RegisterController } from './register.controller.js';
+import { RegisterService } from './register.service.js';
+
+/** The list of all incidents, searched, filtered and exported. */
+@Module({
+  controllers: [RegisterController],
+  providers: [RegisterRepository, RegisterService, RegisterExports],
+})
+export class RegisterModule {}

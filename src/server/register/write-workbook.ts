@@ -1,0 +1,54 @@
+import exceljs from 'exceljs';
+import type { Cell, Sheet } from './export-columns.js';
+import type { ReadIncident } from './read-register.js';
+import { wallClock } from './wall-clock.js';
+
+const TIME_FORMAT = 'yyyy-mm-dd hh:mm';
+
+/**
+ * Writes a workbook to a file, row by row: one sheet a subject, its header frozen, dates and numbers as what they are.
+ * Text is stored as text, so nothing that somebody wrote becomes a formula. A spreadsheet knows no zones: times are
+ * those of `timeZone`, which the last sheet names.
+ */
+export async function writeWorkbook(
+  file: string,
+  sheets: readonly Sheet[],
+  read: () => AsyncIterable<ReadIncident[]>,
+  timeZone: string,
+  notes: readonly string[],
+): Promise<void> {
+  const workbook = new exceljs.stream.xlsx.WorkbookWriter({ filename: file, useStyles: true });
+  for (const { title, columns, rows } of sheets) {
+    const page = workbook.addWorksheet(title, { views: [{ state: 'frozen', ySplit: 1 }] });
+    page.columns = columns.map(({ header, width }) => ({ header, width }));
+    page.getRow(1).font = { bold: true };
+    page.autoFilter = { from: { row: 1, column: 1 }, to: { row: 1, column: columns.length } };
+    for await (const part of read()) {
+      for (const { incident, of } of part) {
+        for (const cells of rows(incident, of)) writeRow(page, cells, timeZone);
+      }
+    }
+    page.commit();
+  }
+  const about = workbook.addWorksheet('About');
+  about.columns = [{ width: 110 }];
+  for (const note of notes) about.addRow([note]).commit();
+  about.commit();
+  await workbook.commit();
+}
+
+function writeRow(page: exceljs.Worksheet, cells: readonly Cell[], timeZone: string): void {
+  const row = page.addRow(cells.map((cell) => valueOf(cell, timeZone)));
+  cells.forEach((cell, place) => {
+    if (isInstant(cell)) row.getCell(place + 1).numFmt = TIME_FORMAT;
+  });
+  row.commit();
+}
+
+function valueOf(cell: Cell, timeZone: string): exceljs.CellValue {
+  return isInstant(cell) ? wallClock(cell.instant, timeZone) : cell;
+}
+
+function isInstant(cell: Cell): cell is Exclude<Cell, string | number | boolean | null> {
+  return typeof cell === 'object' && cell !== null;
+}
