@@ -6,6 +6,7 @@ import { TasksRepository } from './database/tasks.repository.js';
 import { DutyCrew } from './duty-crew.js';
 import { EscalationWatch } from './escalation-watch.js';
 import { Escalations } from './escalations.service.js';
+import { FiledWork } from './filed-work.js';
 import { FollowUpForms } from './follow-up-forms.js';
 import { FollowUp } from './follow-up.service.js';
 import { HandOvers } from './hand-overs.service.js';
@@ -15,6 +16,7 @@ import { IncidentCrafts } from './incident-craft.js';
 import { IncidentFollowUpController } from './incident-follow-up.controller.js';
 import { IncidentFollowUp } from './incident-follow-up.service.js';
 import { NoticeAddresses } from './notice-addresses.service.js';
+import { ReopeningNotices } from './reopening-notices.js';
 import { TaskLists } from './task-lists.service.js';
 import { TaskPlanner } from './task-planner.js';
 import { TasksController } from './tasks.controller.js';
@@ -34,6 +36,7 @@ export class FollowUpModule {
         ClaimStartsRepository,
         HouseRepository,
         ClaimsClocks,
+        FiledWork,
         TaskPlanner,
         TaskLists,
         TasksService,
@@ -45,6 +48,7 @@ export class FollowUpModule {
         HandOvers,
         HouseRules,
         NoticeAddresses,
+        ReopeningNotices,
         FollowUp,
       ],
       exports: [DutyCrew, EscalationWatch, FollowUp],

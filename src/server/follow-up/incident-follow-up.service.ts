@@ -12,6 +12,7 @@ import { whenItHappened } from '../../../shared/record/when-it-happened.js';
 import { zoneClock } from '../../../shared/time/zone-clock.js';
 import { uuid } from '../../../shared/wire/record-requests.dto.js';
 import type { Actor } from '../accounts/accounts.api.js';
+import { Decisions, type DutyView } from '../decision/decision.api.js';
 import { Determinations } from '../determination/determination.api.js';
 import { Fleet } from '../fleet/fleet.api.js';
 import { Clock } from '../platform/clock.js';
@@ -37,6 +38,7 @@ export class IncidentFollowUp {
     private readonly access: IncidentAccess,
     private readonly sections: ServiceSections,
     private readonly determinations: Determinations,
+    private readonly decisions: Decisions,
     private readonly claims: ClaimsClocks,
     private readonly tasks: TasksRepository,
     private readonly house: HouseRepository,
@@ -84,7 +86,7 @@ export class IncidentFollowUp {
     }
     const items = warnOnClosing({
       duties: await this.dutiesOf(id),
-      settled: new Set(),
+      settled: settledAmong(await this.decisions.dutiesOf(id)),
       openTasks,
       clocks: await this.clocksOf(id, record),
       craftHeld,
@@ -130,6 +132,14 @@ export class IncidentFollowUp {
   private async dutiesOf(incidentId: string): Promise<readonly Duty[]> {
     return (await this.determinations.current(incidentId))?.determination.duties ?? [];
   }
+}
+
+/** A duty of two craft is settled when both reports are: filed, or decided on with counsel and not reopened. */
+function settledAmong(duties: readonly DutyView[]): ReadonlySet<string> {
+  const isSettled = ({ state, decision }: DutyView): boolean =>
+    state === 'filed' || (state === 'decided' && decision?.kind === 'no-report');
+  const open = new Set(duties.filter((duty) => !isSettled(duty)).map(({ duty }) => duty));
+  return new Set(duties.map(({ duty }) => duty).filter((duty) => !open.has(duty)));
 }
 
 function stationId(station: unknown): string | null {

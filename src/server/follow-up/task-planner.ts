@@ -3,11 +3,12 @@ import { Injectable } from '@nestjs/common';
 import type { OwedReport } from '../../../shared/decision/owed-report.js';
 import { listOwedReports } from '../../../shared/decision/owed-report.js';
 import { followUpZone } from '../../../shared/follow-up/follow-up-zone.js';
-import { type PlannedTask, planTasks } from '../../../shared/follow-up/plan-tasks.js';
+import { type PlannedTask, planTasks, type ReopenedReport } from '../../../shared/follow-up/plan-tasks.js';
 import { reconcileTasks, type TaskChange } from '../../../shared/follow-up/reconcile-tasks.js';
 import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
 import type { Actor } from '../accounts/accounts.api.js';
+import { Decisions, type DutyView } from '../decision/decision.api.js';
 import { type StoredDetermination, Determinations } from '../determination/determination.api.js';
 import { Clock } from '../platform/clock.js';
 import { RecordChanges, ServiceSections } from '../record/record.api.js';
@@ -15,6 +16,7 @@ import { ClaimsClocks } from './claims-clocks.service.js';
 import type { TaskEventRow } from './database/task-event.row.js';
 import type { TaskRow } from './database/task.row.js';
 import { TasksRepository, UNDATED } from './database/tasks.repository.js';
+import { FiledWork } from './filed-work.js';
 import { FollowUpForms } from './follow-up-forms.js';
 import { taskEvent } from './task-events.js';
 
@@ -26,14 +28,17 @@ export class TaskPlanner {
     private readonly claims: ClaimsClocks,
     private readonly sections: ServiceSections,
     private readonly determinations: Determinations,
+    private readonly decisions: Decisions,
+    private readonly filed: FiledWork,
     private readonly forms: FollowUpForms,
     private readonly clock: Clock,
     changes: RecordChanges,
   ) {
-    // A change of the law brings a determination without a change of the record.
-    determinations.onChange(async ({ incidentId, actor }) =>
-      this.bringForward(incidentId, await this.sections.record(incidentId), actor),
-    );
+    // Told of every determination, that of corrected law among them, and of what was signed, filed and reopened.
+    decisions.onChange(async ({ incidentId, actor }) => {
+      await this.bringForward(incidentId, await this.sections.record(incidentId), actor);
+      await this.filed.complete(incidentId, actor);
+    });
     changes.onChange(async ({ incidentId, sections: written, actor, record }) => {
       if (written.some((section) => isSectionName(section))) {
         await this.bringForward(incidentId, await record(), actor);
@@ -46,8 +51,9 @@ export class TaskPlanner {
     const stored = await this.determinations.current(incidentId);
     const zone = followUpZone(stored?.determination.timeZone, record.incident.timeZone);
     const clocks = await this.claims.bringForward(incidentId, record, zone);
+    const duties = await this.decisions.dutiesOf(incidentId);
     const planned = planTasks(
-      { record, reports: reportsOf(stored), reopened: [], clocks, zone },
+      { record, reports: reportsOf(stored), reopened: reopenedAmong(duties), clocks, zone },
       this.forms.tasks,
     );
     const rows = await this.tasks.ofIncident(incidentId);
@@ -91,6 +97,14 @@ export class TaskPlanner {
 /** The reports that are ours by a determination; the law behind them matters to decisions alone. */
 function reportsOf(stored: StoredDetermination | null): OwedReport[] {
   return stored === null ? [] : listOwedReports(stored.determination, stored.facts, () => null);
+}
+
+function reopenedAmong(duties: readonly DutyView[]): ReopenedReport[] {
+  return duties.map(({ duty, vessel, reopenings }) => ({
+    duty,
+    vessel,
+    changes: reopenings.flatMap(({ changes }) => changes.map(({ text }) => text.replace(/\.$/, ''))),
+  }));
 }
 
 /** A task that is called for again is open, and whoever had it has it still. */
