@@ -1,7 +1,8 @@
 import { beforeAll, expect, it } from 'vitest';
+import { zoneClock } from '../../shared/time/zone-clock.js';
 import { MailRows } from '../../src/server/platform/database/mail-rows.js';
 import type { MailRow } from '../../src/server/platform/database/mail.row.js';
-import { type Browser, describeHouse, type House, type Person } from '../accounts/house.js';
+import { type Browser, create, describeHouse, type House, type Person } from '../accounts/house.js';
 import { IncidentCase, operatorOf, peopleWith, told } from '../decision/incident-case.js';
 import { setAddress } from './work.js';
 
@@ -42,6 +43,24 @@ describeHouse('mail about what reopens', (house) => {
     }
     await one.write('account', { casualtyTypes: told(['grounding']), oilSheen: told('no') });
     expect(await mailsAbout(house(), one.id)).toHaveLength(2);
+  });
+
+  it('goes to the others when the manager on duty left no address', async () => {
+    const one = await IncidentCase.quietGrounding(managers, house().now());
+    await one.signAll({ kind: 'no-report' });
+    const unreached = await house().person('manager');
+    const day = zoneClock('America/Chicago').localDate(Date.parse(house().now()));
+    await create(managers, '/api/roster', {
+      accountId: unreached.id,
+      duty: 'shift-lead',
+      from: day,
+      to: day,
+    }).expect(201);
+    await one.write('people', peopleWith([STITCHED]));
+    expect((await mailsAbout(house(), one.id)).map(({ toAddress }) => toAddress).sort()).toEqual([
+      'ana@rental.example',
+      'max@rental.example',
+    ]);
   });
 
   it('is not sent while nothing was signed', async () => {

@@ -11,7 +11,7 @@ import { NoticeAddresses } from './notice-addresses.service.js';
 
 /**
  * Tells by mail, in the unit of work in which it reopened, that what was signed or filed no longer stands: whoever has
- * an open task of the incident, and the managers on duty; each once for all that reopened together.
+ * an open task of the incident, and those who can sign again; each once for all that reopened together.
  */
 @Injectable()
 export class ReopeningNotices {
@@ -33,26 +33,41 @@ export class ReopeningNotices {
     const isFiled = reopenings.every(({ filing }) => filing !== undefined);
     const message = MailMessage.about(isFiled ? 'supplement-due' : 'decision-reopened', reference);
     const cause = `reopened/${incidentId}/${determination}/${reopenings[0]?.id ?? ''}`;
-    for (const accountId of await this.whoMustKnow(incidentId)) {
-      const { mail } = await this.addresses.of(accountId);
-      if (mail === null) continue;
-      await this.queue.enqueue({ to: mail, message, incidentId, key: `${cause}/${accountId}` });
+    const addresses = new Map([
+      ...(await this.addressesOf(await this.ownersOf(incidentId))),
+      ...(await this.decidersAt(incidentId)),
+    ]);
+    for (const [accountId, to] of addresses) {
+      await this.queue.enqueue({ to, message, incidentId, key: `${cause}/${accountId}` });
     }
   }
 
-  /** With no manager on duty, all managers: somebody has to sign again. */
-  private async whoMustKnow(incidentId: string): Promise<ReadonlySet<string>> {
-    const { incident } = await this.sections.record(incidentId);
-    const onDuty = (await this.crew.at(this.clock.now(), incident.timeZone)).filter(
-      ({ role }) => role === 'manager',
-    );
-    const managers =
-      onDuty.length > 0
-        ? onDuty.map(({ accountId }) => accountId)
-        : (await this.accounts.ofRole('manager')).map(({ id }) => id);
-    const owners = (await this.tasks.ofIncident(incidentId)).flatMap(({ state, assigneeId }) =>
+  private async ownersOf(incidentId: string): Promise<string[]> {
+    return (await this.tasks.ofIncident(incidentId)).flatMap(({ state, assigneeId }) =>
       state === 'open' && assigneeId !== null ? [assigneeId] : [],
     );
-    return new Set([...managers, ...owners]);
+  }
+
+  /** Somebody has to sign again: the managers on duty, or all, or the administrators, whoever of them has an address. */
+  private async decidersAt(incidentId: string): Promise<Map<string, string>> {
+    const { incident } = await this.sections.record(incidentId);
+    const crew = await this.crew.at(this.clock.now(), incident.timeZone);
+    const onDuty = crew.flatMap(({ role, accountId }) => (role === 'manager' ? [accountId] : []));
+    const reached = await this.addressesOf(onDuty);
+    if (reached.size > 0) return reached;
+    for (const role of ['manager', 'administrator'] as const) {
+      const all = await this.addressesOf((await this.accounts.ofRole(role)).map(({ id }) => id));
+      if (all.size > 0) return all;
+    }
+    return reached;
+  }
+
+  private async addressesOf(accountIds: readonly string[]): Promise<Map<string, string>> {
+    const found = new Map<string, string>();
+    for (const accountId of accountIds) {
+      const { mail } = await this.addresses.of(accountId);
+      if (mail !== null) found.set(accountId, mail);
+    }
+    return found;
   }
 }
