@@ -39,6 +39,7 @@ export interface Parts {
   access: AccessTable;
   record: RecordSettings;
   evidence: EvidenceSettings;
+  decision: DecisionSettings;
   mail: MailSettings;
 }
 
@@ -52,6 +53,7 @@ export class AppModule {
     access,
     record,
     evidence,
+    decision,
     mail,
   }: Parts): DynamicModule {
     return {
@@ -83,7 +85,7 @@ export class AppModule {
         RecordModule.with(record),
         EvidenceModule.with(evidence),
         DeterminationModule.with(new Law(packs, geography)),
-        DecisionModule.with(new DecisionSettings()),
+        DecisionModule.with(decision),
         FollowUpModule.with(FollowUpForms.read()),
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
         RegisterModule,

@@ -6,7 +6,7 @@ import { AccessGate } from './accounts/access-gate.js';
 import { ACCOUNT_ANSWERS, ACCOUNT_REQUESTS } from './accounts/account-schemas.js';
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { AppModule } from './app.module.js';
-import { DECISION_SCHEMAS } from './decision/decision.api.js';
+import { DECISION_SCHEMAS, DecisionSettings } from './decision/decision.api.js';
 import { DeterminationService } from './determination/determination.service.js';
 import { EVIDENCE_SCHEMAS } from './evidence/evidence-schemas.js';
 import { EvidenceSettings } from './evidence/evidence-settings.js';
@@ -78,6 +78,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
       database,
       access,
       record: new RecordSettings(timeZone, headsFileOf(recordHeadsFile, database, root)),
+      decision: new DecisionSettings(config.decision.leadHours, config.decision.recheckMonths),
       evidence: new EvidenceSettings(config.evidence.folder, config.evidence.longestBytes),
       mail: config.mail,
     }),

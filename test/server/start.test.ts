@@ -85,6 +85,9 @@ describe('the settings', () => {
     [{ HOST: 'a b' }, 'HOST'],
     [{ HOST: '' }, 'HOST'],
     [{ RULE_PACKS_DIR: '' }, 'RULE_PACKS_DIR'],
+    [{ BUSINESS_TIME_ZONE: 'Lake Texoma' }, 'BUSINESS_TIME_ZONE'],
+    [{ DECISION_LEAD_HOURS: '0' }, 'DECISION_LEAD_HOURS'],
+    [{ LAW_RECHECK_MONTHS: '1e1' }, 'LAW_RECHECK_MONTHS'],
   ])('%j is refused', (environment, name) => {
     expect(() => readConfig(environment)).toThrow(new RegExp(`^The service cannot start\\.\\n  ${name} is`));
   });

@@ -22,6 +22,7 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
     database,
     recordHeadsFile: join(folder, 'heads'),
     timeZone: 'America/Chicago',
+    decision: { leadHours: 24, recheckMonths: 12 },
     evidence: { folder: join(folder, 'evidence'), longestBytes: LONGEST_BYTES },
     mail: {
       kind: 'folder',

@@ -1,5 +1,6 @@
 import { type DatabaseTarget, readDatabaseTarget } from './database/database-target.js';
 import { readTls, readTrustedProxy, type Tls } from './https-config.js';
+import { type DecisionConfig, readDecisionConfig } from './decision-config.js';
 import { type EvidenceConfig, readEvidenceConfig } from './evidence-config.js';
 import { type MailSettings, readMail } from './mail-config.js';
 import { projectRoot } from './project-root.js';
@@ -17,6 +18,7 @@ export interface Config {
   timeZone: string;
   /** Where evidence is kept, and how large a file may be. */
   evidence: EvidenceConfig;
+  decision: DecisionConfig;
   /** Where mail goes, and who it is from. */
   mail: MailSettings;
   /** Certificate and key, where the service speaks HTTPS itself. */
@@ -39,8 +41,8 @@ type Environment = Record<string, string | undefined>;
 /**
  * Reads HOST (127.0.0.1), PORT (8080), RULE_PACKS_DIR (the packs of the project), DATABASE_URL (a SQLite file under
  * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), EVIDENCE_FOLDER (beside
- * the database) and the limits of evidence-config.ts, SMTP_URL with MAIL_FROM or MAIL_FOLDER (var/mail),
- * TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none).
+ * the database) and the limits of evidence-config.ts, DECISION_LEAD_HOURS (24), LAW_RECHECK_MONTHS (12), SMTP_URL with
+ * MAIL_FROM or MAIL_FOLDER (var/mail), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none).
  * @throws ConfigError naming every variable at fault
  */
 export function readConfig(environment: Environment): Config {
@@ -73,6 +75,7 @@ export function readConfig(environment: Environment): Config {
   }
   const recordHeadsFile = environment['RECORD_HEADS_FILE'] || undefined;
   const evidence = database && readEvidenceConfig(environment, database, projectRoot(), faults);
+  const decision = readDecisionConfig(environment, faults);
   const mail = readMail(environment, projectRoot(), faults);
   const tls = readTls(environment, faults);
   const trustedProxy = readTrustedProxy(environment, faults);
@@ -87,6 +90,7 @@ export function readConfig(environment: Environment): Config {
     recordHeadsFile,
     timeZone,
     evidence,
+    decision,
     mail,
     tls,
     trustedProxy,
