@@ -1,3 +1,4 @@
+import { createWriteStream } from 'node:fs';
 import exceljs from 'exceljs';
 import type { Cell, Sheet } from './export-columns.js';
 import type { ReadIncident } from './read-register.js';
@@ -17,7 +18,10 @@ export async function writeWorkbook(
   timeZone: string,
   notes: readonly string[],
 ): Promise<void> {
-  const workbook = new exceljs.stream.xlsx.WorkbookWriter({ filename: file, useStyles: true });
+  const workbook = new exceljs.stream.xlsx.WorkbookWriter({
+    stream: createWriteStream(file, { mode: 0o600 }),
+    useStyles: true,
+  });
   for (const { title, columns, rows } of sheets) {
     const page = workbook.addWorksheet(title, { views: [{ state: 'frozen', ySplit: 1 }] });
     page.columns = columns.map(({ header, width }) => ({ header, width }));
