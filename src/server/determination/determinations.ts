@@ -13,6 +13,7 @@ import { RecordChanges, ServiceSections } from '../record/record.api.js';
 import { DeterminationsRepository } from './database/determinations.repository.js';
 import { Law } from './law-in-force.js';
 import type { PackVersion } from './pack-version.js';
+import { withoutWithdrawn } from './without-withdrawn.js';
 
 /** A determination as it was made: on which facts, under which texts of the law, when. Only superseded. */
 export interface StoredDetermination {
@@ -49,8 +50,9 @@ export class Determinations {
     private readonly clock: Clock,
     changes: RecordChanges,
   ) {
-    changes.onChange(async ({ incidentId, sections: written, actor, record }) => {
+    changes.onChange(async ({ incidentId, sections: written, actor, withdrawn, record }) => {
       if (written.some(isSectionName)) await this.determine(incidentId, await record(), actor);
+      if (withdrawn.length > 0) await this.forget(incidentId, written, withdrawn);
     });
   }
 
@@ -76,6 +78,14 @@ export class Determinations {
   /** Determines afresh, within `ServiceSections.run`; nothing is written when facts and law are as they were. */
   async bringForward(incidentId: string, actor: Actor): Promise<void> {
     await this.determine(incidentId, await this.sections.record(incidentId), actor);
+  }
+
+  /** After determining anew: without an owner the losses may add up otherwise, and that must be seen as a change. */
+  private async forget(incidentId: string, sections: readonly string[], paths: readonly string[]) {
+    for (const { id, facts } of await this.rows.all(incidentId)) {
+      const left = withoutWithdrawn(facts, sections, paths);
+      if (left !== facts) await this.rows.setFacts(id, left);
+    }
   }
 
   private async determine(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {

@@ -8,6 +8,8 @@ export interface RecordChange {
   /** Sections that were written, those of the service itself among them. */
   readonly sections: readonly string[];
   readonly actor: Actor;
+  /** Fields of the section that were taken out for good, by their paths. */
+  readonly withdrawn: readonly string[];
   /** The record as it then is. */
   readonly record: () => Promise<IncidentRecord>;
 }

@@ -26,6 +26,7 @@ import { SectionWriter } from './section-writer.js';
 import { ServiceSections } from './service-sections.js';
 import { SectionsController } from './sections.controller.js';
 import { SectionsService } from './sections.service.js';
+import { WithdrawnContent } from './withdrawn-content.js';
 import { WithdrawalsService } from './withdrawals.service.js';
 
 @Module({
@@ -56,6 +57,7 @@ export class RecordModule implements OnApplicationShutdown {
         RecordChanges,
         RecordLog,
         SectionWriter,
+        WithdrawnContent,
         IncidentAccess,
         ServiceSections,
         CraftTaking,

@@ -72,15 +72,20 @@ export class SectionWriter {
       summary: { ...incident.summary, ...summaryPart(section, document) },
       ...(section === HEAD_SECTION ? { status: headOf(document).status } : {}),
     });
-    await this.tell(incident.id, [section], actor);
+    await this.tell(incident.id, [section], actor, withdrawn);
     return after;
   }
 
   /** The record is read once for all who are told of the change, and only if one of them asks. */
-  private async tell(incidentId: string, sections: readonly string[], actor: Actor): Promise<void> {
+  private async tell(
+    incidentId: string,
+    sections: readonly string[],
+    actor: Actor,
+    withdrawn: readonly string[] = [],
+  ): Promise<void> {
     let read: Promise<IncidentRecord> | undefined;
     const record = () => (read ??= this.incidents.sections(incidentId).then(recordOf));
-    await this.changes.tell({ incidentId, sections, actor, record });
+    await this.changes.tell({ incidentId, sections, actor, withdrawn, record });
   }
 
   /** Writes an incident that was not there: its head and, where something was said, its call. */

@@ -1,11 +1,8 @@
 import { Injectable } from '@nestjs/common';
-import { buildSection } from '../../../shared/record/build-section.js';
 import { flattenSection } from '../../../shared/record/flatten-section.js';
-import type { JsonObject } from '../../../shared/record/json-value.js';
 import { reasonOf } from '../../../shared/record/replay-amendments.js';
 import type { WithdrawDto, WithdrawReasonDto } from '../../../shared/wire/record-requests.dto.js';
 import type { Actor } from '../accounts/accounts.api.js';
-import type { AmendmentRow, ChangeOpening } from './database/amendment.row.js';
 import { AmendmentsRepository } from './database/amendments.repository.js';
 import { DraftsRepository } from './database/drafts.repository.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
@@ -15,6 +12,7 @@ import { type SectionView, viewOf } from './incident-views.js';
 import { RecordLog } from './record-log.js';
 import { refuse } from '../platform/http/refuse.js';
 import { SectionWriter, unwritten } from './section-writer.js';
+import { isUnder, without, WithdrawnContent } from './withdrawn-content.js';
 
 /**
  * Takes the content of a field out of the record, wherever it ever stood: the section, the amendments, the drafts. The
@@ -26,6 +24,7 @@ export class WithdrawalsService {
   constructor(
     private readonly log: RecordLog,
     private readonly writer: SectionWriter,
+    private readonly content: WithdrawnContent,
     private readonly incidents: IncidentsRepository,
     private readonly amendments: AmendmentsRepository,
     private readonly drafts: DraftsRepository,
@@ -45,16 +44,11 @@ export class WithdrawalsService {
       await this.access.find(id, actor);
       await this.directed(id, direction, { section, path }, actor);
       const incident = await this.access.find(id, actor);
-      const rows = await this.amendments.ofSection(id, section);
-      const withdrawn = pathsUnder(path, rows);
-      const gone = new Set(withdrawn);
+      const withdrawn = await this.content.pathsUnder(id, section, path);
+      assertWithdrawable(path, withdrawn);
       const before = (await this.incidents.section(id, section)) ?? unwritten(id, section);
-      const document = without(before.document, gone);
-      await this.forget(rows, gone);
       await this.clearDrafts(id, section, path);
-      const kept = latestCommitments(rows, gone);
-      const change = { document, reason, withdrawn, kept };
-      return viewOf(await this.writer.amend(incident, before, change, actor));
+      return viewOf(await this.content.takeOut(incident, before, withdrawn, reason, actor));
     });
   }
 
@@ -99,18 +93,6 @@ export class WithdrawalsService {
     if (counsel !== undefined || directedOn !== undefined) refuse(422, BOTH, missing);
   }
 
-  private async forget(rows: readonly AmendmentRow[], gone: ReadonlySet<string>): Promise<void> {
-    for (const { sequence, changes, openings } of rows) {
-      if (!changes.some(({ path }) => gone.has(path))) continue;
-      const left = openings.map((opening, index) =>
-        gone.has(changes[index]?.path ?? '')
-          ? { from: unlessSaid(opening.from), to: unlessSaid(opening.to) }
-          : opening,
-      );
-      await this.amendments.setOpenings(sequence, left);
-    }
-  }
-
   private async clearDrafts(id: string, section: string, path: string): Promise<void> {
     for (const draft of await this.drafts.ofSection(id, section)) {
       const paths = [...flattenSection(draft.document).keys()].filter((one) => isUnder(one, path));
@@ -129,35 +111,10 @@ const HELD =
   'This incident is held, so nothing goes out of it but on the direction of counsel: name counsel and the day of the direction.';
 const BOTH = 'Name counsel and the day of the direction, both or neither.';
 
-/** Every field that ever stood at the path or below it. */
-function pathsUnder(path: string, rows: readonly AmendmentRow[]): string[] {
-  const written = new Set(rows.flatMap(({ changes }) => changes.map((change) => change.path)));
-  const paths = [...written].filter((one) => isUnder(one, path)).sort();
+function assertWithdrawable(path: string, paths: readonly string[]): void {
   if (paths.length === 0)
     refuse(422, 'Nothing was ever written there. A fact goes with how it is known.', '/path');
-  if (written.has(path) && path.endsWith('/id')) {
+  if (paths.includes(path) && path.endsWith('/id')) {
     refuse(422, 'An id says nothing by itself: withdraw the item that it names, or fields of it.', '/path');
   }
-  return paths;
-}
-
-function isUnder(path: string, top: string): boolean {
-  return path === top || path.startsWith(`${top}/`);
-}
-
-function without(document: JsonObject, gone: ReadonlySet<string>): JsonObject {
-  return buildSection(new Map([...flattenSection(document)].filter(([path]) => !gone.has(path))));
-}
-
-/** That there was nothing is no content. */
-function unlessSaid(opening: ChangeOpening['to']): ChangeOpening['to'] {
-  return opening?.value === null ? opening : null;
-}
-
-function latestCommitments(rows: readonly AmendmentRow[], gone: ReadonlySet<string>): Map<string, string> {
-  return new Map(
-    rows.flatMap(({ changes }) =>
-      changes.filter(({ path }) => gone.has(path)).map(({ path, to }): [string, string] => [path, to]),
-    ),
-  );
 }

@@ -11,7 +11,7 @@ import {
 } from '../../platform/database/columns.js';
 import type { PackVersion } from '../pack-version.js';
 
-/** A determination as it was made; nothing changes it, the next one supersedes it. */
+/** A determination as it was made; the next one supersedes it, and only withdrawn words go out of it. */
 @Entity('determination')
 @Unique(['incidentId', 'sequence'])
 export class DeterminationRow {

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { LessThan } from 'typeorm';
+import type { IncidentFacts } from '../../../../shared/record/incident-facts.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { DeterminationRow, LawAppliedRow } from './determination.row.js';
 
@@ -27,6 +28,15 @@ export class DeterminationsRepository {
       order: { sequence: 'DESC' },
       take,
     });
+  }
+
+  all(incidentId: string): Promise<DeterminationRow[]> {
+    return this.unitOfWork.manager.findBy(DeterminationRow, { incidentId });
+  }
+
+  /** For words that were withdrawn from the record; nothing else of a determination changes. */
+  async setFacts(id: string, facts: IncidentFacts): Promise<void> {
+    await this.unitOfWork.manager.update<object>(DeterminationRow, { id }, { facts });
   }
 
   // TypeORM's type of a partial row has no end for JSON that holds JSON: hence the plain object.

@@ -1,0 +1,55 @@
+import { beforeAll, expect, it } from 'vitest';
+import { RecordSettings } from '../../src/server/record/record.api.js';
+import { verifyRecord } from '../../src/server/record/verify-record.js';
+import { UnitOfWork } from '../../src/server/platform/database/unit-of-work.js';
+import { type Browser, describeHouse } from '../accounts/house.js';
+import { openIncident, writeSection } from '../evidence/evidence-desk.js';
+
+const told = <T>(value: T) => ({ value, known: 'saw' });
+const PLACE = 'zuiderplas';
+const OWNER = 'quagmirelli';
+
+describeHouse('what is withdrawn', (house) => {
+  let manager: Browser;
+  let id: string;
+  beforeAll(async () => {
+    manager = await house().signedIn('manager');
+    id = await openIncident(manager);
+  });
+
+  /** Every row of every table of the schema, as text. */
+  async function everything(): Promise<string> {
+    const lite = await house()
+      .plainSql("SELECT name FROM sqlite_master WHERE type = 'table'")
+      .catch(() => null);
+    const named =
+      lite ??
+      (await house().plainSql('SELECT tablename AS name FROM pg_tables WHERE schemaname = current_schema()'));
+    const rows: unknown[] = [];
+    for (const { name } of named as { name: string }[]) {
+      rows.push(await house().plainSql(`SELECT * FROM "${name}"`));
+    }
+    return JSON.stringify(rows).toLowerCase();
+  }
+
+  const withdraw = (section: string, path: string) =>
+    manager
+      .post(`/api/incidents/${id}/sections/${section}/withdrawals`)
+      .send({ path, reason: 'Of another matter.' })
+      .expect(200);
+
+  it('is in no row of any table, and the log still proves itself', async () => {
+    await writeSection(manager, id, 'time-and-place', { description: told(PLACE) });
+    const line = { id: 'd1', of: told('other-property'), owner: OWNER };
+    await writeSection(manager, id, 'damage', { lines: [line] });
+    const before = await everything();
+    for (const word of [PLACE, OWNER]) expect(before).toContain(word);
+
+    await withdraw('time-and-place', '/description');
+    await withdraw('damage', '/lines/d1/owner');
+    const after = await everything();
+    for (const word of [PLACE, OWNER]) expect(after).not.toContain(word);
+    const { headsFile } = house().app.get(RecordSettings);
+    expect((await verifyRecord(house().app.get(UnitOfWork), headsFile)).faults).toEqual([]);
+  });
+});
