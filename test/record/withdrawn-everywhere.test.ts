@@ -3,11 +3,14 @@ import { RecordSettings } from '../../src/server/record/record.api.js';
 import { verifyRecord } from '../../src/server/record/verify-record.js';
 import { UnitOfWork } from '../../src/server/platform/database/unit-of-work.js';
 import { type Browser, describeHouse } from '../accounts/house.js';
-import { openIncident, writeSection } from '../evidence/evidence-desk.js';
+import { evidenceOf, openIncident, upload, writeSection } from '../evidence/evidence-desk.js';
+import { sample } from '../evidence/samples.js';
 
 const told = <T>(value: T) => ({ value, known: 'saw' });
 const PLACE = 'zuiderplas';
 const OWNER = 'quagmirelli';
+const NAME = 'xanthippe';
+const CAPTION = 'brontosaur';
 
 describeHouse('what is withdrawn', (house) => {
   let manager: Browser;
@@ -42,13 +45,21 @@ describeHouse('what is withdrawn', (house) => {
     await writeSection(manager, id, 'time-and-place', { description: told(PLACE) });
     const line = { id: 'd1', of: told('other-property'), owner: OWNER };
     await writeSection(manager, id, 'damage', { lines: [line] });
+    await upload(manager, id, sample('photo-with-position.jpg'), { about: {} });
+    const file = await upload(manager, id, sample('photo-with-position.jpg'), {
+      name: `${NAME}.jpg`,
+      about: { caption: CAPTION },
+    });
+    const evidence = `${evidenceOf(id)}/${file.id}`;
     const before = await everything();
-    for (const word of [PLACE, OWNER]) expect(before).toContain(word);
+    for (const word of [PLACE, OWNER, NAME, CAPTION]) expect(before).toContain(word);
 
     await withdraw('time-and-place', '/description');
     await withdraw('damage', '/lines/d1/owner');
+    await manager.post(`${evidence}/withdrawal`).send({ reason: 'Of another family.' }).expect(200);
+    await manager.get(evidenceOf(id)).expect(200);
     const after = await everything();
-    for (const word of [PLACE, OWNER]) expect(after).not.toContain(word);
+    for (const word of [PLACE, OWNER, NAME, CAPTION]) expect(after).not.toContain(word);
     const { headsFile } = house().app.get(RecordSettings);
     expect((await verifyRecord(house().app.get(UnitOfWork), headsFile)).faults).toEqual([]);
   });

@@ -46,6 +46,22 @@ export class KeptList<T extends Thing> {
     return next;
   }
 
+  /** The next version, without some members of it, which go out of the earlier ones too. */
+  async withdraw(
+    incidentId: string,
+    thing: T,
+    members: readonly string[],
+    actor: Actor,
+    reason: string,
+  ): Promise<T> {
+    const next = { ...thing, version: thing.version + 1 };
+    const things = (await this.all(incidentId)).map((one) => (one.id === next.id ? next : one));
+    const paths = members.map((member) => `/${this.member}/${next.id}/${member}`);
+    const left = { document: { [this.member]: things }, paths };
+    await this.sections.withdraw(incidentId, this.section, left, actor, reason);
+    return next;
+  }
+
   private write(incidentId: string, things: readonly T[], actor: Actor, reason?: string): Promise<void> {
     return this.sections.write(incidentId, this.section, { [this.member]: things }, actor, reason);
   }

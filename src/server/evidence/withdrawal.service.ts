@@ -17,6 +17,9 @@ import { Previews } from './previews.js';
 
 type Direction = Pick<WithdrawEvidenceDto, 'counsel' | 'directedOn'>;
 
+/** What people and cameras said of a file. */
+const WORDS = ['name', 'about', 'captured'];
+
 const HELD =
   'A hold is on: a file is withdrawn on the direction of counsel alone. Name counsel, and the day of it.';
 const BOTH = 'Name counsel and the day of the direction, both or neither.';
@@ -49,7 +52,7 @@ export class WithdrawalService {
       const withdrawn = { at: this.clock.now(), by: actor.personName, reason, ...direction };
       const { version, kind, type, size, sha256, receivedAt, receivedFrom } = file;
       const rest = { id, version, kind, type, size, sha256, receivedAt, receivedFrom, about: {}, withdrawn };
-      return receiptOf(await this.files.replace(incidentId, rest, actor, reason));
+      return receiptOf(await this.files.withdraw(incidentId, rest, WORDS, actor, reason));
     });
   }
 

@@ -7,6 +7,7 @@ import { IncidentsRepository } from './database/incidents.repository.js';
 import { type IncidentOutline, outlineOf, recordOf } from './incident-views.js';
 import { RecordLog } from './record-log.js';
 import { SectionWriter, unwritten } from './section-writer.js';
+import { WithdrawnContent } from './withdrawn-content.js';
 
 /** Sections that the service writes itself, each for the module that keeps it. Nobody writes them by a section's route. */
 export type ServiceSection =
@@ -29,6 +30,7 @@ export class ServiceSections {
     private readonly log: RecordLog,
     private readonly incidents: IncidentsRepository,
     private readonly writer: SectionWriter,
+    private readonly content: WithdrawnContent,
   ) {}
 
   /** A unit of work that writes to the record; inside another it becomes a part of that. */
@@ -74,6 +76,24 @@ export class ServiceSections {
     const incident = await this.found(incidentId);
     const before = (await this.incidents.section(incidentId, section)) ?? unwritten(incidentId, section);
     await this.writer.amend(incident, before, { document: document as JsonObject, reason }, actor);
+  }
+
+  /**
+   * Makes a section this document, within `run`, and takes what ever stood at some paths or below them out of the
+   * amendments that wrote it; commitments and reason stay.
+   */
+  async withdraw(
+    incidentId: string,
+    section: ServiceSection,
+    { document, paths }: { document: object; paths: readonly string[] },
+    actor: Actor,
+    reason: string,
+  ): Promise<void> {
+    const incident = await this.found(incidentId);
+    const before = (await this.incidents.section(incidentId, section)) ?? unwritten(incidentId, section);
+    const gone: string[] = [];
+    for (const path of paths) gone.push(...(await this.content.pathsUnder(incidentId, section, path)));
+    await this.content.takeOut(incident, before, gone, reason, actor, document as JsonObject);
   }
 
   private async found(id: string): Promise<IncidentRow> {

@@ -23,18 +23,22 @@ export class WithdrawnContent {
     return [...written].filter((one) => isUnder(one, path)).sort();
   }
 
-  /** Within `RecordLog.run`. */
+  /**
+   * Within `RecordLog.run`.
+   * @param left what the section then says; itself without the fields, if not given
+   */
   async takeOut(
     incident: IncidentRow,
     before: SectionRow,
     withdrawn: string[],
     reason: string,
     actor: Actor,
+    left?: JsonObject,
   ): Promise<SectionRow> {
     const rows = await this.amendments.ofSection(incident.id, before.section);
     const gone = new Set(withdrawn);
     await this.forget(rows, gone);
-    const document = without(before.document, gone);
+    const document = left ?? without(before.document, gone);
     const kept = latestCommitments(rows, gone);
     return this.writer.amend(incident, before, { document, reason, withdrawn, kept }, actor);
   }
