@@ -46,6 +46,10 @@ export class House {
     return this.opened.app;
   }
 
+  get database(): TestApp['database'] {
+    return this.opened.database;
+  }
+
   close(): Promise<void> {
     return this.opened.close();
   }
