@@ -40,10 +40,17 @@ export class TaskPlanner {
       await this.filed.complete(incidentId, actor);
     });
     changes.onChange(async ({ incidentId, sections: written, actor, record }) => {
-      if (written.some((section) => isSectionName(section))) {
-        await this.bringForward(incidentId, await record(), actor);
-      }
+      if (!written.some((section) => isSectionName(section))) return;
+      if (await this.isPlanned(incidentId)) return;
+      await this.bringForward(incidentId, await record(), actor);
     });
+  }
+
+  /** A determination that saw the last amendment was made by it, and the work planned with that. */
+  private async isPlanned(incidentId: string): Promise<boolean> {
+    const stored = await this.determinations.current(incidentId);
+    const { latestAmendment } = await this.sections.outline(incidentId);
+    return stored?.amendment === latestAmendment;
   }
 
   /** Plans afresh, within a unit of work; nothing is written when the tasks are what is called for. */
