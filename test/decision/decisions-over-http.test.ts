@@ -5,6 +5,7 @@ import { craftOf, IncidentCase, operatorOf, peopleWith, told } from './incident-
 
 const FEDERAL = 'us/accident-report';
 const TEXAS = 'us-tx/accident-report';
+const OKLAHOMA = 'us-ok/accident-report';
 const STITCHED = { outcome: told('injured'), care: told('beyond-first-aid') };
 const HOUR = 3_600_000;
 
@@ -29,7 +30,7 @@ describeHouse('what is signed and filed', (house) => {
   describe('on a report that is required', () => {
     it('is never "no report due" without a reason and named counsel', async () => {
       const one = await hurt();
-      const bare = await one.sign(TEXAS, { kind: 'no-report' }).then((answer) => answer);
+      const bare = await one.sign(TEXAS, { kind: 'no-report' });
       expect(bare.status).toBe(409);
       expect(codesOf(bare).sort()).toEqual(['COUNSEL_MISSING', 'REASON_MISSING']);
       const reasoned = { kind: 'no-report', reason: 'Not the owner of that craft.', counsel: 'J. Vance' };
@@ -42,7 +43,8 @@ describeHouse('what is signed and filed', (house) => {
       const wait = (hours: number, questions: string[]) =>
         one.sign(FEDERAL, { kind: 'wait', until: inHours(hours), questions });
       expect(codesOf(await wait(49, ['Was it a sprain?']))).toEqual(['WAIT_PAST_CLOCK']);
-      expect((await wait(20, [])).status).toBeGreaterThanOrEqual(409);
+      const asked = await wait(20, []);
+      expect([asked.status, codesOf(asked)]).toEqual([409, ['WAIT_NAMES_NO_QUESTION']]);
       expect((await wait(20, ['Was it a sprain?'])).status).toBe(201);
       expect(await one.duty(FEDERAL)).toMatchObject({ state: 'waiting' });
     });
@@ -54,11 +56,40 @@ describeHouse('what is signed and filed', (house) => {
       const key = randomUUID();
       const answers = [await one.post('decisions', body, key), await one.post('decisions', body, key)];
       expect(answers.map(({ status }) => status)).toEqual([201, 201]);
+      expect(answers[1]?.body).toEqual(answers[0]?.body);
       expect((await one.decisions()).items.filter(({ duty }) => duty === FEDERAL)).toHaveLength(1);
       const stale = await one.post('decisions', { ...body, determination: determination - 1 });
       expect(stale.status).toBe(409);
       expect((await one.post('decisions', body, randomUUID(), staff)).status).toBe(403);
     });
+  });
+
+  // The rule of Oklahoma was read in a secondary source, not in the law.
+  it('is not signed away on law that nobody here has read before a call to the agency or counsel', async () => {
+    const one = await IncidentCase.quietGrounding(manager, house().now());
+    await one.write('time-and-place', {
+      occurred: told({ at: house().now(), precision: 'to-the-minute' }),
+      states: told(['OK']),
+      federalWaters: told('yes'),
+    });
+    const duty = await one.duty(OKLAHOMA);
+    expect(duty.outcome).toBe('not-required');
+    const refused = await one.sign(OKLAHOMA, { kind: 'no-report' });
+    expect([refused.status, codesOf(refused)]).toEqual([409, ['CALL_FIRST']]);
+    const call = {
+      at: house().now(),
+      with: 'agency',
+      who: 'Officer Reyes, lake patrol',
+      said: 'A grounding without damage or injury is not reported.',
+      duties: [OKLAHOMA],
+    };
+    expect((await one.post('legal-calls', call, randomUUID(), staff)).status).toBe(403);
+    expect((await one.post('legal-calls', call)).status).toBe(201);
+    expect((await one.sign(OKLAHOMA, { kind: 'no-report' })).status).toBe(201);
+    // A later signature takes the place of an earlier one, which stays.
+    expect((await one.sign(OKLAHOMA, { kind: 'report' })).status).toBe(201);
+    const signed = (await one.decisions()).items.filter((item) => item.duty === OKLAHOMA);
+    expect(signed.map(({ kind }) => kind)).toEqual(['no-report', 'report']);
   });
 
   it('is never "no report due" while it cannot be told', async () => {
