@@ -177,9 +177,12 @@ describe('from facts to what changed', () => {
         expect(compareReports(was, was)).toEqual([]);
         const said = compareReports(was, now);
         for (const report of now) {
-          const same = was.find(
-            ({ duty, reporter }) => duty.id === report.duty.id && reporter.vessel === report.reporter.vessel,
-          );
+          const before = was.filter(({ duty }) => duty.id === report.duty.id);
+          // One that named no craft is carried on to the only craft there is.
+          const alone = now.filter(({ duty }) => duty.id === report.duty.id).length === 1;
+          const same =
+            before.find(({ reporter }) => reporter.vessel === report.reporter.vessel) ??
+            before.find(({ reporter }) => alone && reporter.vessel === null);
           const sooner =
             (earliestClock(report.duty) ?? Infinity) < (earliestClock(same?.duty ?? report.duty) ?? Infinity);
           const differs = same?.duty.outcome !== report.duty.outcome || same.duty.dueAt !== report.duty.dueAt;
