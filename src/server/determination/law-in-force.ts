@@ -17,14 +17,14 @@ export class Law {
     this.digest = digestOf([...this.versions.values()]);
   }
 
-  /** The texts that a determination rests on. */
+  /** The texts that a determination rests on: while nobody knows the state, those of all. */
   versionsFor({ duties, states }: Pick<Determination, 'duties' | 'states'>): PackVersion[] {
-    const used = new Set([
-      'US',
-      ...states.map(({ state }) => state),
-      ...duties.map((duty) => duty.jurisdiction),
-    ]);
-    return [...this.versions.values()].filter(({ jurisdiction }) => used.has(jurisdiction));
+    const all = [...this.versions.values()];
+    if (duties.some(({ jurisdiction }) => jurisdiction === 'state')) return all;
+    // A duty names `us-md` what its pack calls `MD`.
+    const ofDuties = duties.map(({ jurisdiction }) => jurisdiction.slice(-2).toUpperCase());
+    const used = new Set(['US', ...states.map(({ state }) => state), ...ofDuties]);
+    return all.filter(({ jurisdiction }) => used.has(jurisdiction));
   }
 
   /** Whether these are still the texts in force. */
