@@ -6,7 +6,7 @@ import { wallClock } from '../../src/server/register/wall-clock.js';
 describe('the clock on the wall', () => {
   it.each([
     ['2026-06-13T16:20:00Z', 'America/Chicago', '2026-06-13T11:20:00.000Z'],
-    // Daylight saving begins on the second Sunday of March and ends on the first of November (15 U.S.C. 260a).
+    // From the second Sunday of March to the first of November: 15 U.S.C. 260a, from memory.
     ['2026-03-08T07:59:59Z', 'America/Chicago', '2026-03-08T01:59:59.000Z'],
     ['2026-03-08T08:00:00Z', 'America/Chicago', '2026-03-08T03:00:00.000Z'],
     ['2026-11-01T06:30:00Z', 'America/Chicago', '2026-11-01T01:30:00.000Z'],
