@@ -46,6 +46,7 @@ const MODULES = [
   'follow-up',
   'hand-over',
   'register',
+  'backup',
   'health',
 ];
 

@@ -9,6 +9,7 @@ import { CreateFollowUp1795626000000 } from './1795626000000-follow-up.js';
 import { CreateEvidence1795629600000 } from './1795629600000-evidence.js';
 import { AddHolds1795633200000 } from './1795633200000-holds.js';
 import { CreateCalendarFeeds1795636800000 } from './1795636800000-calendar-feeds.js';
+import { CreateCheckedBackups1795639200000 } from './1795639200000-checked-backups.js';
 import type { Migration } from './kit/migration.js';
 
 /** Every step of the schema, oldest first, for both engines. A step that has been released is never changed. */
@@ -24,4 +25,5 @@ export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreateEvidence1795629600000,
   AddHolds1795633200000,
   CreateCalendarFeeds1795636800000,
+  CreateCheckedBackups1795639200000,
 ];

@@ -4,6 +4,8 @@ import type { RulePack } from '../../shared/law/rule-pack.js';
 import type { Geography } from '../../shared/place/geography.js';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { ACCOUNT_ROWS } from './accounts/database/account-rows.js';
+import { BACKUP_ROWS } from './backup/backup.api.js';
+import { BackupModule } from './backup/backup.module.js';
 import { DECISION_ROWS, DecisionSettings } from './decision/decision.api.js';
 import { DecisionModule } from './decision/decision.module.js';
 import { DETERMINATION_ROWS, Law } from './determination/determination.api.js';
@@ -74,6 +76,7 @@ export class AppModule {
             ...DETERMINATION_ROWS,
             ...DECISION_ROWS,
             ...FOLLOW_UP_ROWS,
+            ...BACKUP_ROWS,
           ],
           migrations: ALL_MIGRATIONS,
         }),
@@ -89,6 +92,7 @@ export class AppModule {
         FollowUpModule.with(FollowUpForms.read()),
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
         RegisterModule,
+        BackupModule,
         HealthModule.with({ packs, version: published.version }),
       ],
     };

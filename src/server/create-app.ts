@@ -6,6 +6,7 @@ import { AccessGate } from './accounts/access-gate.js';
 import { ACCOUNT_ANSWERS, ACCOUNT_REQUESTS } from './accounts/account-schemas.js';
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { AppModule } from './app.module.js';
+import { BACKUP_SCHEMAS } from './backup/backup-schemas.js';
 import { DECISION_SCHEMAS, DecisionSettings } from './decision/decision.api.js';
 import { DeterminationService } from './determination/determination.service.js';
 import { EVIDENCE_SCHEMAS } from './evidence/evidence-schemas.js';
@@ -118,6 +119,7 @@ function describe(
       ...FOLLOW_UP_SCHEMAS,
       ...CALENDAR_SCHEMAS,
       ...REGISTER_SCHEMAS,
+      ...BACKUP_SCHEMAS,
       ...Object.fromEntries(
         [...schemas].map(([name, schema]) => [
           name.replaceAll(/(^|-)(.)/g, (_all, _dash, letter: string) => letter.toUpperCase()),

@@ -181,6 +181,8 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/legal-calls': READERS,
   'POST /api/incidents/:id/legal-calls': MANAGERS,
 
+  'GET /api/backups': MANAGERS,
+
   'GET /api/register': STAFF,
   'POST /api/register-exports': MANAGERS,
   'GET /api/register-exports/:id': MANAGERS,
