@@ -40,6 +40,8 @@ export interface Craft {
   heading?: Known<string>;
   /** What it did, in words. */
   account?: Known<string>;
+  /** Type and number of those used, or that none was (33 CFR 173.57(b)(16)). */
+  fireExtinguishersUsed?: Known<string>;
   /** Kept as it was found: not started, not repaired. */
   keptAsFound?: Known<Ternary>;
 }

@@ -100,6 +100,9 @@ class CraftDto implements Craft {
   @KnownFact(text)
   account?: Known<string>;
 
+  @KnownFact(line)
+  fireExtinguishersUsed?: Known<string>;
+
   @KnownFact(ternary)
   keptAsFound?: Known<Ternary>;
 }

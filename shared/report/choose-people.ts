@@ -1,0 +1,66 @@
+import { valueOf } from '../call/known.js';
+import type { PersonOutcome } from '../record/incident-facts.js';
+import type { IncidentRecord } from '../record/incident-record.js';
+import type { PersonRecord } from '../record/people-section.js';
+import type { Remark, Subject, Subjects } from './report-matter.js';
+
+/**
+ * The people to whom something befell. That there were none is only said when the list is whole and it is known of
+ * everybody what became of them.
+ * @example choosePeople(record, ['died'], 'Nobody died.').remarks // [{ state: 'missing', text: 'Nobody has said …' }]
+ */
+export function choosePeople(
+  { sections }: Pick<IncidentRecord, 'sections'>,
+  outcomes: readonly PersonOutcome[],
+  none: string,
+): Subjects {
+  const people = sections.people?.people ?? [];
+  const subjects = people
+    .filter((person) => outcomes.includes(valueOf(person.outcome) ?? 'unknown'))
+    .map(subjectOf);
+  const remarks = [...people.flatMap(openOutcome), ...listMayGrow(sections)];
+  const empty: Remark = { name: null, state: 'answered', text: none, section: 'people', path: '/people' };
+  return { subjects, remarks: subjects.length + remarks.length === 0 ? [empty] : remarks };
+}
+
+/** Everybody but those who are known to have been ashore. */
+export function chooseOnTheWater({ sections }: Pick<IncidentRecord, 'sections'>): Subjects {
+  const people = (sections.people?.people ?? []).filter(({ role }) => valueOf(role) !== 'ashore');
+  const remarks = listMayGrow(sections);
+  const empty: Remark = {
+    name: null,
+    state: 'answered',
+    text: 'Nobody was on the water.',
+    section: 'people',
+    path: '/people',
+  };
+  return {
+    subjects: people.map(subjectOf),
+    remarks: people.length + remarks.length === 0 ? [empty] : remarks,
+  };
+}
+
+export function subjectOf(person: PersonRecord): Subject {
+  const { id, name } = person;
+  return { name: name ?? id, section: 'people', path: `/people/${id}`, value: person };
+}
+
+function listMayGrow({ people }: IncidentRecord['sections']): Remark[] {
+  if (valueOf(people?.assessment) === 'complete') return [];
+  const text = 'Nobody has said that everybody concerned is listed.';
+  return [{ name: null, state: 'missing', text, section: 'people', path: '/assessment' }];
+}
+
+function openOutcome({ id, name, outcome }: PersonRecord): Remark[] {
+  const said = valueOf(outcome);
+  if (said !== undefined && said !== 'unknown' && said !== 'not-back') return [];
+  return [
+    {
+      name: name ?? id,
+      state: said === undefined ? 'missing' : 'unknown',
+      text: 'What became of this person is not known.',
+      section: 'people',
+      path: `/people/${id}/outcome`,
+    },
+  ];
+}
