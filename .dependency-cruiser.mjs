@@ -50,8 +50,16 @@ const MODULES = [
   'health',
 ];
 
-/** Packages that the browser client may use: typefaces only, as its code comes from shared/. */
-const WEB_PACKAGES = ['@fontsource-variable/atkinson-hyperlegible-next'];
+/** Packages that the browser client may use: typeface, drawing, routes, what was asked lately, storage; maps where one is shown. */
+const WEB_PACKAGES = [
+  '@fontsource-variable/atkinson-hyperlegible-next',
+  '@tanstack/preact-query',
+  'idb',
+  'leaflet',
+  'preact',
+  'wouter-preact',
+  '@photostructure/tz-lookup',
+];
 
 const oneOf = (names) => `(${names.join('|')})`;
 const packagePaths = (names) => names.map((name) => `^(node_modules/)?(@types/)?${name}(/|$)`);
@@ -271,7 +279,7 @@ export default {
     enhancedResolveOptions: {
       exportsFields: ['exports'],
       conditionNames: ['types', 'import', 'node', 'default'],
-      extensions: ['.ts', '.js', '.mjs', '.json'],
+      extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'],
     },
   },
 };

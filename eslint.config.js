@@ -8,7 +8,7 @@ export default tseslint.config(
   { ignores: ['dist/', 'coverage/', 'screenshots/', 'var/'] },
   tseslint.configs.base,
   {
-    files: ['**/*.ts', '**/*.js', '**/*.mjs'],
+    files: ['**/*.ts', '**/*.tsx', '**/*.js', '**/*.mjs'],
     linterOptions: { reportUnusedDisableDirectives: 'error', noInlineConfig: true },
     rules: {
       eqeqeq: 'error',
@@ -18,7 +18,7 @@ export default tseslint.config(
     },
   },
   {
-    files: ['**/*.ts'],
+    files: ['**/*.ts', '**/*.tsx'],
     extends: [tseslint.configs.recommendedTypeChecked],
     languageOptions: { parserOptions: { projectService: true } },
     rules: {

@@ -53,6 +53,9 @@ async function compileForms() {
 async function prepareStateLines() {
   const { prepareStateLines: prepare } = await built('build/prepare-state-lines.js');
   prepare(ROOT);
+  // The browser determines without signal too, and finds the states by the same lines.
+  await mkdir(join(DIST, 'web', 'data'), { recursive: true });
+  await cp(join(DIST, 'data', 'state-lines.bin'), join(DIST, 'web', 'data', 'state-lines.bin'));
 }
 
 /** The published schemas, one folder, so that the service hands out exactly what lies in forms/. */

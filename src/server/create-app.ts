@@ -32,7 +32,7 @@ import { RouteTable } from './platform/http/route-table.js';
 import { readJsonBodies, refuseAddress } from './platform/http/read-json-bodies.js';
 import { readOctets } from './platform/http/read-octets.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
-import { listPages, serveWeb } from './platform/http/serve-web.js';
+import { listPages, openByAddress, serveWeb } from './platform/http/serve-web.js';
 import { projectRoot } from './platform/project-root.js';
 import { headsFileOf, RecordSettings } from './record/record.api.js';
 import { REGISTER_SCHEMAS } from './register/register-schemas.js';
@@ -53,11 +53,15 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
   const root = projectRoot();
   const published = readPublished(root);
 
+  const web = join(root, 'dist', 'web');
+  const pages = listPages(web);
+
   const adapter = new FastifyAdapter({
     bodyLimit: BODY_LIMIT_BYTES,
     requestTimeout: REQUEST_TIMEOUT_MS,
     genReqId: () => randomUUID(),
     frameworkErrors: refuseAddress,
+    rewriteUrl: openByAddress(pages),
     trustProxy: trustedProxy ?? false,
     ...(tls === undefined ? {} : { https: { ...tls } }),
   });
@@ -66,8 +70,6 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
   addSecurityHeaders(server, DOCUMENTATION_PATH);
   readJsonBodies(server);
   readOctets(server, isForOctets);
-  const web = join(root, 'dist', 'web');
-  const pages = listPages(web);
   const access = new AccessTable(server, (path) => pages.has(path) || isApiDescription(path));
   await serveWeb(server, web);
 

@@ -20,6 +20,7 @@ const ANYONE: Who[] = ['anyone'];
 export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/health': ANYONE,
   'GET /api/law': ANYONE,
+  'GET /api/law/packs': ANYONE,
   'GET /api/law/:code': ANYONE,
   'GET /api/schemas/:name': ANYONE,
   'POST /api/determinations': ANYONE,

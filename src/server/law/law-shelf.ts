@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { packCode } from '../../../shared/law/pack-code.js';
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 
 /** A document as it is sent, with the mark by which a browser asks whether it has changed. */
@@ -11,11 +12,14 @@ export interface Sheet {
 /** The law in force as documents to be handed out: each pack whole, and the list of them. */
 export class LawShelf {
   readonly list: Sheet;
+  /** Every pack whole, for a browser that is to determine without signal. */
+  readonly all: Sheet;
   private readonly packs: ReadonlyMap<string, Sheet>;
 
   constructor(packs: readonly RulePack[]) {
-    this.packs = new Map(packs.map((pack) => [pack.jurisdiction, sheetOf(pack)]));
+    this.packs = new Map(packs.map((pack) => [packCode(pack), sheetOf(pack)]));
     this.list = sheetOf(packs.map(summary));
+    this.all = sheetOf(packs);
   }
 
   /** The pack of a code, in capitals or not. */
@@ -24,8 +28,20 @@ export class LawShelf {
   }
 }
 
-function summary({ jurisdiction, name, agency, basis, asOf, readOn, effectiveFrom }: RulePack): object {
-  return { jurisdiction, name, agency, basis, asOf, readOn, effectiveFrom, href: `/api/law/${jurisdiction}` };
+function summary(pack: RulePack): object {
+  const { jurisdiction, subject, name, agency, basis, asOf, readOn, effectiveFrom } = pack;
+  const href = `/api/law/${packCode(pack)}`;
+  return {
+    jurisdiction,
+    ...(subject !== undefined && { subject }),
+    name,
+    agency,
+    basis,
+    asOf,
+    readOn,
+    effectiveFrom,
+    href,
+  };
 }
 
 function sheetOf(document: object): Sheet {

@@ -20,6 +20,23 @@ export class LawController {
     sendSheet(reply, this.shelf.list, known);
   }
 
+  @Get('packs')
+  @MayUse('anyone')
+  @ApiOperation({
+    operationId: 'readAllLaw',
+    summary: 'Every rule pack whole, the federal one first: what a determination needs beside the facts',
+  })
+  @ApiOkResponse({
+    description: 'The rule packs as they are applied.',
+    content: {
+      'application/json': { schema: { type: 'array', items: { $ref: '#/components/schemas/RulePack' } } },
+    },
+  })
+  @ApiResponse({ status: 304, description: 'Unchanged since the entity tag sent as If-None-Match.' })
+  readAll(@Res() reply: FastifyReply, @Headers('if-none-match') known?: string): void {
+    sendSheet(reply, this.shelf.all, known);
+  }
+
   @Get(':code')
   @MayUse('anyone')
   @ApiOperation({

@@ -14,7 +14,8 @@ export function addSecurityHeaders(server: FastifyInstance, documentationPath: s
       'referrer-policy': 'no-referrer',
       'cross-origin-opener-policy': 'same-origin',
       'cross-origin-resource-policy': 'same-origin',
-      'permissions-policy': 'camera=(), geolocation=(), microphone=()',
+      // A call takes the position of the phone, a record its photographs; nothing listens.
+      'permissions-policy': 'camera=(self), geolocation=(self), microphone=()',
       'x-request-id': request.id,
     });
     // Facts and answers hold what is known of people's injuries: nothing keeps a copy unless a route allows it.
@@ -24,4 +25,4 @@ export function addSecurityHeaders(server: FastifyInstance, documentationPath: s
 }
 
 const POLICY =
-  "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+  "default-src 'self'; img-src 'self' data: blob:; media-src 'self' blob:; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";

@@ -1,4 +1,5 @@
 import { existsSync, readdirSync } from 'node:fs';
+import type { IncomingMessage } from 'node:http';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance } from 'fastify';
 
@@ -7,6 +8,19 @@ export function listPages(folder: string): ReadonlySet<string> {
   if (!existsSync(folder)) throw new Error(`${folder} is missing: run npm run build first.`);
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
   return new Set(['/', ...files.map((file) => `/${file.replaceAll('\\', '/')}`)]);
+}
+
+/**
+ * The pages of the browser client are one document that finds its page by the address: whoever opens or reloads an
+ * address of no file, in a browser and outside of `/api/`, gets that document. A missing script is still missing.
+ */
+export function openByAddress(pages: ReadonlySet<string>): (request: IncomingMessage) => string {
+  return ({ url = '/', method = '', headers: { accept = '' } }) => {
+    const path = url.split('?', 1)[0] ?? '';
+    const reads = method === 'GET' || method === 'HEAD';
+    const isPage = reads && accept.includes('text/html') && !/^\/api(\/|$)/.test(path) && !pages.has(path);
+    return isPage ? '/' : url;
+  };
 }
 
 /**

@@ -1,27 +1,26 @@
 import type { CandidateState, Determination, Duty } from '../../../shared/determination/determination.js';
-import { element } from '../look/element.js';
-import { localTime, timeLeft } from '../../../shared/time/tell-time.js';
 import { clockOf, nameJurisdiction, nameKind } from '../../../shared/determination/duty-words.js';
-import { showDuty } from './show-duty.js';
+import { localTime, timeLeft } from '../../../shared/time/tell-time.js';
+import { tellInstant } from '../look/tell-instant.js';
+import { DutyView } from './duty-view.js';
 
 /** The whole determination, the earliest clock on top. */
-export function showDetermination(determination: Determination, now: number): HTMLElement[] {
-  return [
-    element('h2', { tabindex: '-1' }, 'Determination'),
-    element('p', { class: 'as-of' }, asOf(determination, now)),
-    ...showEarliest(determination.duties, now),
-    ...determination.duties.map((duty) => showDuty(duty, now)),
-  ];
+export function DeterminationView({ determination, now }: { determination: Determination; now: number }) {
+  return (
+    <>
+      <p class="quiet">{asOf(determination, now)}</p>
+      <Earliest duties={determination.duties} now={now} />
+      {determination.duties.map((duty) => (
+        <DutyView key={duty.id} duty={duty} now={now} />
+      ))}
+    </>
+  );
 }
 
 function asOf({ states, timeZone }: Determination, now: number): string {
   const where = states.length === 0 ? 'No state could be told.' : `${states.map(nameOfState).join('; ')}.`;
-  return `On the facts as sent, ${localTime(isoIn(timeZone, now), now)}. ${where} Times are those of ${timeZone}.`;
-}
-
-/** `2026-07-06 19:12:00`: Sweden writes instants the way ISO 8601 does. */
-function isoIn(timeZone: string, now: number): string {
-  return new Date(now).toLocaleString('sv-SE', { timeZone });
+  const at = tellInstant(new Date(now).toISOString(), timeZone, now);
+  return `On the facts as sent, ${at}. ${where} Times are those of ${timeZone}.`;
 }
 
 function nameOfState({ state, chosenBy, distanceToLineM }: CandidateState): string {
@@ -40,23 +39,19 @@ function distanceInWords(metres: number): string {
 }
 
 /** The clock that runs out first among the duties that are required or may be. */
-function showEarliest(duties: readonly Duty[], now: number): HTMLElement[] {
+function Earliest({ duties, now }: { duties: readonly Duty[]; now: number }) {
   const running = duties.filter((duty) => duty.outcome !== 'not-required' && clockOf(duty) !== null);
   const instant = (duty: Duty): number => Date.parse(clockOf(duty) ?? '');
   const [first] = running.sort((a, b) => instant(a) - instant(b));
-  if (first === undefined) return [];
+  if (first === undefined) return null;
   const due = clockOf(first) ?? '';
   const duty = `${nameKind(first.kind)}, ${nameJurisdiction(first.jurisdiction)}`;
-  return [
-    element(
-      'p',
-      { class: 'earliest' },
-      element('strong', {}, first.immediate ? 'Act now' : timeLeft(due, now)),
-      element(
-        'span',
-        {},
-        `Earliest clock: ${duty}, ${localTime(due, now)}${first.dueAt === null ? ', if it is required' : ''}`,
-      ),
-    ),
-  ];
+  return (
+    <p class="earliest">
+      <strong>{first.immediate ? 'Act now' : timeLeft(due, now)}</strong>
+      <span>
+        {`Earliest clock: ${duty}, ${localTime(due, now)}${first.dueAt === null ? ', if it is required' : ''}`}
+      </span>
+    </p>
+  );
 }

@@ -1,0 +1,22 @@
+import type { Role } from '../../../shared/kernel/role.js';
+import { titles } from '../words/titles.js';
+import type { PageRoute } from './page-route.js';
+
+const STAFF: readonly Role[] = ['staff', 'manager', 'administrator'];
+
+/** Every page, in the order of the list at the top. A page is added here, and nowhere else. */
+export const ROUTES: readonly PageRoute[] = [
+  {
+    path: '/',
+    load: () => import('../session/start-page.js'),
+    who: [...STAFF, 'counsel', 'device'],
+  },
+  { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
+  { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
+  {
+    path: '/password',
+    load: () => import('../session/password-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
+  { path: '/enrol', load: () => import('../session/enrol-page.js'), who: ['anyone'] },
+];

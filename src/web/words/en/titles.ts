@@ -1,0 +1,8 @@
+/** Names of pages, for the list at the top and for links: one word for one thing. */
+export const titles = {
+  tryLaw: 'Try the law',
+  password: 'Password',
+  enrol: 'Enrol this device',
+};
+
+export type Titles = typeof titles;
