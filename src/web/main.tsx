@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { App } from './app/app.js';
+import { beginSending } from './device/send-outbox.js';
 import { beginSession } from './session/session.js';
 import { beginWorker } from './worker/begin-worker.js';
 import { language } from './words/speak.js';
@@ -8,7 +9,7 @@ document.documentElement.lang = language() === 'es' ? 'es-US' : 'en-US';
 const place = document.getElementById('desk');
 if (place === null) throw new Error('The page has no #desk.');
 render(<App />, place);
-void beginSession();
+void beginSession().then(beginSending);
 void beginWorker();
 
 // On paper every reason is shown.

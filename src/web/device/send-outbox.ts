@@ -1,0 +1,106 @@
+import { AskError } from '../ask/ask-error.js';
+import { ask } from '../ask/ask.js';
+import { askAgain } from '../ask/use-ask.js';
+import { session } from '../session/session-state.js';
+import { dropQueued, onKnock, readOutbox, save } from './outbox.js';
+import type { QueuedItem, QueuedRequest } from './outbox-item.js';
+import { sendFile } from './send-file.js';
+
+const TRY_AGAIN_MS = 15_000;
+
+type Sent = (item: QueuedItem, answer: unknown) => void | Promise<void>;
+const listeners = new Set<Sent>();
+
+/** Called with each item that has arrived and what the service answered; gives the way to stop that. */
+export function onSent(listener: Sent): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** Begins to send what waits: now, when something is queued, when the signal comes back, and again while anything is left. */
+export function beginSending(): void {
+  const send = (): void => void sendOutbox();
+  onKnock(send);
+  session.watch(send);
+  addEventListener('online', send);
+  document.addEventListener('visibilitychange', () => document.hidden || send());
+  setInterval(send, TRY_AGAIN_MS);
+  send();
+}
+
+/** Sends what waits, one after the other, from one tab alone. Ends at the first that finds no service. */
+async function sendOutbox(): Promise<void> {
+  await navigator.locks.request('desk-sending', { ifAvailable: true }, async (lock) => {
+    if (lock === null) return;
+    for (let item = nextOf(await readOutbox()); item !== undefined; item = nextOf(await readOutbox())) {
+      if (!(await sendOne(item))) return;
+    }
+  });
+}
+
+/** The first that may go: not after an opening of its line that was refused, and not in another person's name. */
+function nextOf(items: readonly QueuedItem[]): QueuedItem | undefined {
+  const { me, device } = session.value;
+  const shut = new Set(
+    items
+      .filter((item) => item.kind === 'request' && item.opens === true && item.state === 'refused')
+      .map(({ line }) => line),
+  );
+  return items.find(
+    ({ state, line, by }) =>
+      (state === 'waiting' || state === 'sending') &&
+      !shut.has(line) &&
+      (by === null || by === me?.accountId || (me === null && device !== null)),
+  );
+}
+
+/** Tells whether to go on with the next. */
+async function sendOne(item: QueuedItem): Promise<boolean> {
+  const sending = await save({ ...item, state: 'sending' });
+  await readOutbox();
+  try {
+    await arrived(sending, sending.kind === 'file' ? await sendFile(sending) : await sendRequest(sending));
+    return true;
+  } catch (error) {
+    if (!(error instanceof AskError)) throw error;
+    const mayPass = ['unreachable', 'sign-in', 'busy', 'broken'].includes(error.trouble);
+    if (!mayPass && wasTaken(sending, error)) {
+      await arrived(sending, error.problem.current);
+      return true;
+    }
+    const state = error.trouble === 'changed-meanwhile' ? 'conflict' : 'refused';
+    await save(mayPass ? { ...item, state: 'waiting' } : { ...item, state, problem: error.problem });
+    await readOutbox();
+    return !mayPass;
+  }
+}
+
+function sendRequest({ method, path, body, version, key, by }: QueuedRequest): Promise<unknown> {
+  return ask(path, {
+    method,
+    body,
+    key,
+    quiet: true,
+    ...(version !== undefined && { version }),
+    ...(by !== null && { headers: { 'desk-person': by } }),
+  });
+}
+
+/** The answer to an earlier try was lost on the way: what stands there now is what is sent again. */
+function wasTaken(item: QueuedItem, { problem }: AskError): boolean {
+  if (item.kind !== 'request' || problem.status !== 412) return false;
+  const { document: now } = (problem.current ?? {}) as { document?: unknown };
+  const { document: ours } = (item.body ?? {}) as { document?: unknown };
+  return ours !== undefined && JSON.stringify(now) === JSON.stringify(ours);
+}
+
+async function arrived(item: QueuedItem, answer: unknown): Promise<void> {
+  const { version } = (answer ?? {}) as { version?: number };
+  for (const later of await readOutbox()) {
+    if (later.kind === 'request' && later.follows === item.id && version !== undefined)
+      await save({ ...later, version });
+  }
+  for (const listener of listeners) await listener(item, answer);
+  await dropQueued(item.id);
+  await askAgain('/api/incidents');
+}
