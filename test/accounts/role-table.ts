@@ -44,6 +44,7 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'POST /api/device': ANYONE,
   'GET /api/device': DEVICE,
   'GET /api/device/people': DEVICE,
+  'GET /api/device/fleet': DEVICE,
   'POST /api/device/confirmations': DEVICE,
 
   'GET /api/roster': STAFF,

@@ -114,6 +114,32 @@ export const FLEET_SCHEMAS: Readonly<Record<string, Schema>> = {
   FleetPlaceDetails: withExamples(FleetPlaceDto, example.PLACE_SENT),
   FleetPlace: shown(FleetPlaceDto, position, example.PLACE_SHOWN),
   FleetPlacePage: page('FleetPlace'),
+  CallChoices: members({
+    craft: listOf(
+      members({ id, unitName: text, type: text, colours: texts, registrationNumber: maybe(text) }),
+    ),
+    places: listOf(
+      members({
+        id,
+        name: text,
+        alsoCalled: texts,
+        latitude: maybe(degrees),
+        longitude: maybe(degrees),
+        directions: maybe(text),
+      }),
+    ),
+    stations: listOf(
+      members({
+        id,
+        name: text,
+        timeZone: text,
+        address: maybe(text),
+        latitude: maybe(degrees),
+        longitude: maybe(degrees),
+        numbers: listOf({ type: 'object' }),
+      }),
+    ),
+  }),
   PolicyDetails: withExamples(PolicyDto, example.POLICY_SENT),
   Policy: shown(PolicyDto, {}, example.POLICY_SHOWN),
   PolicyPage: page('Policy'),

@@ -3,6 +3,8 @@ import { RosterService } from '../accounts/accounts.api.js';
 import { Clock } from '../platform/clock.js';
 import { CreateOnce } from '../platform/database/create-once.js';
 import { UnitOfWork } from '../platform/database/unit-of-work.js';
+import { CallChoices } from './call-choices.js';
+import { CallChoicesController } from './call-choices.controller.js';
 import { CraftLogController } from './craft-log.controller.js';
 import { CraftNotesService } from './craft-notes.service.js';
 import { CraftController } from './craft.controller.js';
@@ -30,6 +32,7 @@ class FleetHouse {
   readonly amounts: ReleaseAmountsService;
   readonly book: ServiceBook;
   readonly fleet: Fleet;
+  readonly callChoices: CallChoices;
 
   constructor(unitOfWork: UnitOfWork, createOnce: CreateOnce, clock: Clock, roster: DutyRoster) {
     const parts = { unitOfWork, createOnce, clock };
@@ -47,6 +50,7 @@ class FleetHouse {
     this.book = new ServiceBook({ ...parts, craft, stations, steps, amounts, standings });
     const policies = this.policies.things;
     this.fleet = new Fleet({ unitOfWork, craft, stations, policies, steps, book: this.book });
+    this.callChoices = new CallChoices({ craft, stations, places: this.places.things });
   }
 }
 
@@ -59,6 +63,7 @@ const fromHouse = <T>(provide: new (...parts: never[]) => T, pick: (house: Fleet
 /** Craft and their service, stations, places and policies. */
 @Module({
   controllers: [
+    CallChoicesController,
     CraftController,
     CraftLogController,
     StationsController,
@@ -81,6 +86,7 @@ const fromHouse = <T>(provide: new (...parts: never[]) => T, pick: (house: Fleet
     fromHouse(ReleaseAmountsService, ({ amounts }) => amounts),
     fromHouse(ServiceBook, ({ book }) => book),
     fromHouse(Fleet, ({ fleet }) => fleet),
+    fromHouse(CallChoices, ({ callChoices }) => callChoices),
   ],
   exports: [Fleet],
 })
