@@ -44,6 +44,7 @@ const MODULES = [
   'determination',
   'decision',
   'follow-up',
+  'report',
   'hand-over',
   'register',
   'backup',

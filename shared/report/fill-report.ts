@@ -21,7 +21,7 @@ export function fillReport(form: ReportForm, matter: ReportMatter): FilledReport
   const stateItems = form.states
     .filter(({ state }) => states.includes(state))
     .flatMap(({ state, source, basis, items: added }) =>
-      added.map((item) => fill({ ...item, id: `${state} ${item.id}`, citation: source, basis })),
+      added.map((item) => fill({ ...item, id: `${state}-${item.id}`, citation: source, basis })),
     );
   return { ...matter.head, items, stateItems, counts: countItems([...items, ...stateItems]) };
 }
@@ -76,7 +76,8 @@ function linesOf(
     })),
   );
   const keys = [...new Set(lines.map(({ key }) => key))];
-  const remarks = asked.flatMap((one) =>
+  const needed = asked.filter(({ part }) => part.optional !== true);
+  const remarks = needed.flatMap((one) =>
     one.remarks.map((remark): ReportLine => ({
       label: one.part.label,
       subject: remark.name,

@@ -41,7 +41,7 @@ export interface ReportLine {
 }
 
 export interface FilledItem {
-  /** Number of the paragraph, or state and name: `6`, `WI gear`. */
+  /** Number of the paragraph, or state and name: `6`, `WI-gear`. */
   readonly id: string;
   readonly citation: string;
   readonly words: string;

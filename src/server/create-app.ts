@@ -36,6 +36,7 @@ import { listPages, openByAddress, serveWeb } from './platform/http/serve-web.js
 import { projectRoot } from './platform/project-root.js';
 import { headsFileOf, RecordSettings } from './record/record.api.js';
 import { REGISTER_SCHEMAS } from './register/register-schemas.js';
+import { REPORT_SCHEMAS } from './report/report.api.js';
 
 /** A document of facts is a few kilobytes; this leaves room for the longest that people could write. */
 const BODY_LIMIT_BYTES = 1024 * 1024;
@@ -120,6 +121,7 @@ function describe(
       ...MAIL_SCHEMAS,
       ...FOLLOW_UP_SCHEMAS,
       ...CALENDAR_SCHEMAS,
+      ...REPORT_SCHEMAS,
       ...REGISTER_SCHEMAS,
       ...BACKUP_SCHEMAS,
       ...Object.fromEntries(

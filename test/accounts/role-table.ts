@@ -185,6 +185,13 @@ export const ROLE_TABLE: Record<string, Who[]> = {
 
   'GET /api/backups': MANAGERS,
 
+  'GET /api/incidents/:id/reports': READERS,
+  'GET /api/incidents/:id/report-lacks': READERS,
+  'GET /api/incidents/:id/reports/:report': [...MANAGERS, 'counsel'],
+  'GET /api/incidents/:id/reports/:report/worksheet': [...MANAGERS, 'counsel'],
+  'GET /api/incidents/:id/reports/:report/notes': [...MANAGERS, 'counsel'],
+  'PUT /api/incidents/:id/reports/:report/notes': MANAGERS,
+
   'GET /api/register': STAFF,
   'POST /api/register-exports': MANAGERS,
   'GET /api/register-exports/:id': MANAGERS,

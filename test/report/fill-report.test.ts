@@ -247,11 +247,11 @@ describe('the official report, filled in', () => {
     const where = { ...RICH.sections['time-and-place'], states: saw(['WI']) };
     const { stateItems } = fillReport(FORM, matterOf(withSections({ 'time-and-place': where })));
     expect(stateItems.map(({ id }) => id)).toEqual([
-      'WI drowned',
-      'WI activity',
-      'WI rescuers',
-      'WI gear',
-      'WI signature',
+      'WI-drowned',
+      'WI-activity',
+      'WI-rescuers',
+      'WI-gear',
+      'WI-signature',
     ]);
     expect(stateItems[4]?.lines[0]?.text).toMatch(/write it on the form/);
     expect(rich.stateItems).toEqual([]);

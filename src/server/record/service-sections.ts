@@ -18,7 +18,8 @@ export type ServiceSection =
   | 'custody'
   | 'outside-evidence'
   | 'decisions'
-  | 'filings';
+  | 'filings'
+  | 'reports';
 
 /**
  * The record for other modules of the service: what it says, and sections of their own in it. What they write there

@@ -41,6 +41,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('record')
     .addTag('evidence')
     .addTag('follow-up')
+    .addTag('report')
     .addTag('mail')
     .addTag('register')
     .addTag('service')
