@@ -21,6 +21,8 @@ import { FollowUpModule } from './follow-up/follow-up.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
 import { MailDeskModule } from './mail/mail-desk.module.js';
+import { OUTING_ROWS } from './outing/outing.api.js';
+import { OutingModule } from './outing/outing.module.js';
 import { DatabaseModule } from './platform/database/database.module.js';
 import type { DatabaseTarget } from './platform/database/database-target.js';
 import { AccessTable } from './platform/http/access-table.js';
@@ -74,6 +76,7 @@ export class AppModule {
             ...ACCOUNT_ROWS,
             ...FLEET_ROWS,
             ...RECORD_ROWS,
+            ...OUTING_ROWS,
             ...EVIDENCE_ROWS,
             ...DETERMINATION_ROWS,
             ...DECISION_ROWS,
@@ -88,6 +91,7 @@ export class AppModule {
         FleetModule.with(AccountsModule),
         LawModule.with(packs),
         RecordModule.with(record),
+        OutingModule,
         EvidenceModule.with(evidence),
         DeterminationModule.with(new Law(packs, geography)),
         DecisionModule.with(decision),

@@ -18,6 +18,7 @@ import { FOLLOW_UP_SCHEMAS } from './follow-up/follow-up.api.js';
 import { loadRulePacks, readRulePacks } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
 import { MAIL_SCHEMAS } from './mail/mail-schemas.js';
+import { OUTING_SCHEMAS } from './outing/outing.api.js';
 import type { Config } from './platform/config.js';
 import { AccessTable } from './platform/http/access-table.js';
 import {
@@ -116,6 +117,7 @@ function describe(
       ...ACCOUNT_REQUESTS,
       ...ACCOUNT_ANSWERS,
       ...FLEET_SCHEMAS,
+      ...OUTING_SCHEMAS,
       ...EVIDENCE_SCHEMAS,
       ...DECISION_SCHEMAS,
       ...MAIL_SCHEMAS,

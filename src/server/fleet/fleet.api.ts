@@ -1,1 +1,1 @@
-export { Fleet, type FoundCraft } from './fleet.js';
+export { type CraftInUse, Fleet, type FoundCraft, type FoundStation } from './fleet.js';

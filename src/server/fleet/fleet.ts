@@ -10,6 +10,7 @@ import type { KeptThings } from './database/kept-things.js';
 import type { PolicyRow } from './database/policy.row.js';
 import type { ServiceSteps } from './database/service-steps.js';
 import type { StationRow } from './database/station.row.js';
+import { nameKey } from './name-key.js';
 import type { ServiceBook } from './service-book.js';
 
 /** A craft as a call finds it. */
@@ -17,6 +18,23 @@ export interface FoundCraft extends CallableCraft {
   readonly id: string;
   readonly inService: boolean;
 }
+
+/** A craft of the fleet as lists of where craft are show it. */
+export type CraftInUse = Pick<
+  CraftRow,
+  | 'id'
+  | 'unitName'
+  | 'colours'
+  | 'type'
+  | 'registrationNumber'
+  | 'make'
+  | 'model'
+  | 'fuel'
+  | 'stationId'
+  | 'inService'
+>;
+
+export type FoundStation = Pick<StationRow, 'id' | 'name' | 'timeZone' | 'latitude' | 'longitude'>;
 
 export interface FleetParts {
   readonly unitOfWork: UnitOfWork;
@@ -45,6 +63,26 @@ export class Fleet {
         inService,
       })),
     );
+  }
+
+  /** All craft of the fleet, by name. */
+  inUse(): Promise<CraftInUse[]> {
+    return this.parts.craft.inUse();
+  }
+
+  /** The craft with this unit name, without regard to letter case, blanks and zeros before numbers. */
+  async craftCalled(unit: string): Promise<CraftInUse | null> {
+    const key = nameKey(unit);
+    return (await this.parts.craft.inUse()).find(({ sortKey }) => sortKey === key) ?? null;
+  }
+
+  /** A craft by its id, retired ones among them. */
+  craft(craftId: string): Promise<CraftInUse | null> {
+    return this.parts.craft.find(craftId);
+  }
+
+  station(stationId: string): Promise<FoundStation | null> {
+    return this.parts.stations.find(stationId);
   }
 
   async hasCraft(craftId: string): Promise<boolean> {

@@ -39,6 +39,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('accounts')
     .addTag('fleet')
     .addTag('record')
+    .addTag('outing')
     .addTag('evidence')
     .addTag('follow-up')
     .addTag('report')
