@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { fillReport } from '../../shared/report/fill-report.js';
 import { buffer } from 'node:stream/consumers';
 import type { IncidentRecord } from '../../shared/record/incident-record.js';
-import { drawWorksheet, type Sheet } from '../../src/server/report/worksheet/draw-worksheet.js';
+import { drawWorksheet } from '../../src/server/report/worksheet/draw-worksheet.js';
+import type { Sheet } from '../../src/server/report/worksheet/sheet.js';
 import { EMPTY, FLEET, FORM, matterOf, RICH, saw } from './report-matters.js';
 import { readOut, readPdf, tagsCalled } from './read-pdf.js';
 

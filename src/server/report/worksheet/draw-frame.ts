@@ -1,7 +1,7 @@
 import { PAGE, type Paper } from '../paper/paper.js';
 import { COLUMNS } from './draw-item.js';
 import { reporterWords } from './draw-summary.js';
-import type { Sheet } from './draw-worksheet.js';
+import type { Sheet } from './sheet.js';
 
 interface Framed extends Sheet {
   /** The as-of instant as the clock at the place shows it. */

@@ -4,7 +4,7 @@ import { tellTime } from '../../../../shared/report/tell-value.js';
 import { STATE_NAMES } from '../../../../shared/place/state-codes.js';
 import type { ReportDuty } from '../duties-for.js';
 import type { Paper } from '../paper/paper.js';
-import type { Sheet } from './draw-worksheet.js';
+import type { Sheet } from './sheet.js';
 import { drawSign, STATE_WORDS } from './state-sign.js';
 
 /** `reporterWords({ reporter: 'owner', customerWrites: false })` is `'owner'`. */
@@ -111,7 +111,7 @@ export function drawStanding(paper: Paper, counts: ItemCounts): void {
       item,
       top,
     );
-    paper.write('LBody', STATE_WORDS[state], { size: 11, left: left + 82, width: 86 }, item, top + 12);
+    paper.write('LBody', STATE_WORDS[state], { size: 11, left: left + 64, width: 100 }, item, top + 12);
     item.end();
   });
   list.end();

@@ -1,25 +1,12 @@
 import type { FilledItem, FilledReport } from '../../../../shared/report/filled-report.js';
 import { REPORT_CAUTIONS } from '../../../../shared/report/report-cautions.js';
 import { tellTime } from '../../../../shared/report/tell-value.js';
-import type { ReportDuty } from '../duties-for.js';
 import { Paper } from '../paper/paper.js';
 import { hasUnprintable } from '../paper/paper-fonts.js';
 import { drawFoot, drawHead } from './draw-frame.js';
 import { drawItem, labelOf, numberOf } from './draw-item.js';
+import type { Sheet } from './sheet.js';
 import { drawDuties, drawStanding, drawTitle, reporterWords } from './draw-summary.js';
-
-/** What a worksheet is printed from. */
-export interface Sheet {
-  readonly reference: string;
-  readonly report: FilledReport;
-  readonly duties: readonly ReportDuty[];
-  readonly timeZone: string;
-  /** RFC 3339. */
-  readonly asOf: string;
-  readonly printedBy: string;
-  /** What is doubtful about the list of items. */
-  readonly doubts: readonly string[];
-}
 
 /**
  * The worksheet of one report, for transcription onto an agency's form or as an attachment: our own layout, the items in
