@@ -1,6 +1,7 @@
 import { truthOf } from '../kernel/truth.js';
 import type { NoticeRule, RulePack } from '../law/rule-pack.js';
 import type { IncidentFacts, Vessel } from '../record/incident-facts.js';
+import { commercialServicePart, readService } from './commercial-service.js';
 import { factPart, vesselCondition, vesselPart, type ScopePart, type VesselCondition } from './scope-part.js';
 
 const FEDERAL_SCOPE = '33 CFR 173.51';
@@ -10,9 +11,23 @@ const FEDERAL_SCOPE = '33 CFR 173.51';
  * (33 CFR 173.51), for a state the vessel and the pack's own limits. Federal waters never touch a state duty.
  */
 export function applyScope(pack: RulePack, facts: IncidentFacts): ScopePart[] {
-  if (pack.appliesTo === 'federal-scope') {
-    return [federalWaters(facts), involvesVessel(facts), vesselCovered(facts)];
+  switch (pack.appliesTo) {
+    case 'federal-scope':
+      return [federalWaters(facts), involvesVessel(facts), vesselCovered(facts)];
+    case 'employer':
+      return [];
+    case 'federal-waters':
+      return [federalWaters(facts, null)];
+    case 'commercial-service':
+      return [federalWaters(facts, null), commercialServicePart(facts)];
+    case 'rented-out':
+      return [rentedOut(facts)];
+    default:
+      return stateScope(pack, facts);
   }
+}
+
+function stateScope(pack: RulePack, facts: IncidentFacts): ScopePart[] {
   const parts = [involvesVessel(facts)];
   if (pack.appliesTo === 'motorized' || pack.appliesTo === 'numbered' || pack.excludes.length > 0) {
     const text = 'Some vessel involved is one that the state law covers.';
@@ -23,9 +38,16 @@ export function applyScope(pack: RulePack, facts: IncidentFacts): ScopePart[] {
 
 /** Whether a vessel is known to be outside the pack's reach; then nobody reports for it. */
 export function isOutside(pack: RulePack, vessel: Vessel): boolean {
-  const conditions =
-    pack.appliesTo === 'federal-scope' ? federalConditions(vessel) : packConditions(pack, vessel);
-  return conditions.some(({ value }) => value === 'false');
+  switch (pack.appliesTo) {
+    case 'federal-scope':
+      return federalConditions(vessel).some(({ value }) => value === 'false');
+    case 'commercial-service':
+      return readService(vessel, 0).value === 'false';
+    case 'rented-out':
+      return !isRentedOut(vessel);
+    default:
+      return packConditions(pack, vessel).some(({ value }) => value === 'false');
+  }
 }
 
 /** Where a report of an officer stands for the operator's own; not known leaves the duty, and is not asked. */
@@ -81,13 +103,28 @@ const CONDITION_QUESTIONS = {
   operatorAbleToReport: 'Is the operator able to make the report?',
 } as const;
 
-function federalWaters(facts: IncidentFacts): ScopePart {
+function isRentedOut({ ours, use }: Vessel): boolean {
+  return ours === true && use === 'rental';
+}
+
+function rentedOut({ vessels }: IncidentFacts): ScopePart {
+  const value = vessels.some(isRentedOut) ? 'true' : 'false';
+  return {
+    name: 'rented-out',
+    value,
+    text: 'Some vessel is one that the business rents out.',
+    citation: null,
+    open: [],
+  };
+}
+
+function federalWaters(facts: IncidentFacts, citation: string | null = FEDERAL_SCOPE): ScopePart {
   const value = truthOf(facts.federalWaters ?? 'yes');
   const words = {
     text: 'On waters subject to the jurisdiction of the United States (taken as so unless said otherwise).',
     question: 'Was it on waters subject to the jurisdiction of the United States?',
   };
-  return factPart('federal-waters', 'federalWaters', value, words, FEDERAL_SCOPE);
+  return factPart('federal-waters', 'federalWaters', value, words, citation);
 }
 
 function involvesVessel(facts: IncidentFacts): ScopePart {

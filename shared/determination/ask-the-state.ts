@@ -11,6 +11,8 @@ export interface AskInput {
   readonly authority: string | null;
   readonly facts: IncidentFacts;
   readonly questions: readonly Question[];
+  /** Whom to ask, where it is not the state's boating law administrator. */
+  readonly whom?: string;
 }
 
 const ADMINISTRATOR = "the state's boating law administrator";
@@ -20,13 +22,13 @@ const ADMINISTRATOR = "the state's boating law administrator";
  * is never a silent fall-back on another law, and no clock is shown that nobody has read.
  */
 export function askTheState(input: AskInput): Duty {
-  const { jurisdiction, kind, why, facts } = input;
+  const { jurisdiction, kind, why, facts, whom = ADMINISTRATOR } = input;
   return {
     id: `${jurisdiction}/${kind}`,
     jurisdiction,
     kind,
     outcome: 'undetermined',
-    reasons: [{ trigger: 'law', value: 'unknown', text: `${why} Ask ${ADMINISTRATOR} now.` }],
+    reasons: [{ trigger: 'law', value: 'unknown', text: `${why} Ask ${whom} now.` }],
     questions: [...input.questions],
     immediate: false,
     dueAt: null,
@@ -36,7 +38,7 @@ export function askTheState(input: AskInput): Duty {
     reporters: (facts.vessels.length > 0 ? facts.vessels.map(({ id }) => id) : [null]).map((vessel) => ({
       vessel,
       who: 'operator-or-owner',
-      text: `The operator or the owner: ask ${ADMINISTRATOR} who must report.`,
+      text: `The operator or the owner: ask ${whom} who must report.`,
     })),
     citations: [],
     packBasis: input.packBasis,
@@ -44,6 +46,6 @@ export function askTheState(input: AskInput): Duty {
 }
 
 /** The question of law that such a duty leaves. */
-export function askNow(name: string): Question {
-  return { fact: null, text: `Does ${name} call for a report here? Ask ${ADMINISTRATOR} now.` };
+export function askNow(name: string, whom = ADMINISTRATOR): Question {
+  return { fact: null, text: `Does ${name} call for a report here? Ask ${whom} now.` };
 }

@@ -12,6 +12,13 @@ export interface Determination {
   timeZone: string;
   states: CandidateState[];
   duties: Duty[];
+  /** Facts that nobody has stated, as unknown or otherwise, and that could call a further duty up; absent in older ones. */
+  notAsked?: UnaskedQuestion[];
+}
+
+export interface UnaskedQuestion extends Question {
+  /** Id of the duty that it could call up. */
+  duty: string;
 }
 
 export interface CandidateState {
@@ -37,6 +44,8 @@ export interface Duty {
   reporters: Reporter[];
   citations: string[];
   packBasis: PackBasis;
+  /** The rule pack, where it is not the accident-report law of the jurisdiction: `US-OIL-DISCHARGE`. */
+  pack?: string;
 }
 
 export interface Reason {

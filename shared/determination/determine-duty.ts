@@ -118,7 +118,10 @@ function remarkReason({ test, note }: Trigger): Reason {
   return {
     trigger: `remark/${test}`,
     value: 'unknown',
-    text: `The law also names this; no fact here can answer it: ${note}`,
+    text:
+      test === 'ask-counsel'
+        ? `Ask counsel: ${note}`
+        : `The law also names this; no fact here can answer it: ${note}`,
   };
 }
 

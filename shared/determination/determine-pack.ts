@@ -25,8 +25,7 @@ export function determinePack(pack: RulePack, at: Case): Duty[] {
   const silence = silenceOf(pack, at.occurrence);
   if (silence !== null) return silentDuties(pack, at, silence);
   const context = triggerContext(pack, at);
-  const notices = pack.notices.map((notice) => determineNotice(pack, notice, context, at));
-  return [...determineReport(pack, context, at), ...notices];
+  return [...determineReport(pack, context, at), ...determineNotices(pack, pack.notices, at)];
 }
 
 /** Notices that a state asks of the vessels it numbers, for occurrences elsewhere. */
@@ -39,6 +38,21 @@ export function determineNumberNotices(pack: RulePack, at: Case): Duty[] {
   return pack.notices
     .filter(({ condition }) => condition?.is === 'numbered-here-occurred-elsewhere')
     .map((notice) => determineNotice(pack, notice, context, at));
+}
+
+/** Notices of a pack, each determined; of law that is silent on the day, only the advice to ask. */
+export function determineNotices(pack: RulePack, notices: readonly NoticeRule[], at: Case): Duty[] {
+  const silence = silenceOf(pack, at.occurrence);
+  if (silence !== null) {
+    return notices.map(({ id, kind }) => ({ ...askDuty(pack, at, id, silence, 'counsel'), kind }));
+  }
+  const context = triggerContext(pack, at);
+  return notices.map((notice) => determineNotice(pack, notice, context, at));
+}
+
+/** `us/oil-discharge-notice` */
+export function dutyId({ jurisdiction }: Pick<RulePack, 'jurisdiction'>, id: string): string {
+  return `${jurisdictionId(jurisdiction)}/${id}`;
 }
 
 /** `us`, `us-tx`. */
@@ -54,7 +68,7 @@ function determineReport(pack: RulePack, context: TriggerContext, at: Case): Dut
   }
   return [
     determineDuty({
-      id: `${jurisdictionId(pack.jurisdiction)}/accident-report`,
+      id: dutyId(pack, 'accident-report'),
       kind: 'accident-report',
       pack,
       rule: pack.report,
@@ -67,7 +81,7 @@ function determineReport(pack: RulePack, context: TriggerContext, at: Case): Dut
 function determineNotice(pack: RulePack, notice: NoticeRule, context: TriggerContext, at: Case): Duty {
   const { facts } = at.occurrence;
   return determineDuty({
-    id: `${jurisdictionId(pack.jurisdiction)}/${notice.id}`,
+    id: dutyId(pack, notice.id),
     kind: notice.kind,
     pack,
     rule: notice,
@@ -90,7 +104,7 @@ function silentDuties(pack: RulePack, at: Case, why: string): Duty[] {
   return ['accident-report', ...notices].map((kind) => askDuty(pack, at, kind, why));
 }
 
-function askDuty(pack: RulePack, at: Case, kind: string, why: string): Duty {
+function askDuty(pack: RulePack, at: Case, kind: string, why: string, whom?: string): Duty {
   return askTheState({
     jurisdiction: jurisdictionId(pack.jurisdiction),
     kind,
@@ -98,7 +112,8 @@ function askDuty(pack: RulePack, at: Case, kind: string, why: string): Duty {
     packBasis: pack.basis,
     authority: pack.agency,
     facts: at.occurrence.facts,
-    questions: [askNow(pack.name)],
+    questions: [askNow(pack.name, whom)],
+    ...(whom !== undefined && { whom }),
   });
 }
 

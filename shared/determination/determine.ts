@@ -8,11 +8,12 @@ import { chooseStates } from './choose-states.js';
 import { chooseZone } from './choose-zone.js';
 import { determinePack, determineNumberNotices, type Case } from './determine-pack.js';
 import type { Determination } from './determination.js';
+import { determineOther, isOther, listUnasked } from './determine-other.js';
 import { determineNowhere, determineState } from './determine-state.js';
 
 /** What a determination works with beside the facts. */
 export interface DeterminationContext {
-  /** The federal pack (`US`) and one of each jurisdiction that was read. */
+  /** The federal pack (`US`), one of each jurisdiction that was read, and those on other matters. */
   readonly packs: readonly RulePack[];
   readonly geography: Geography;
   /** Where the facts came from, for example a file's path or `request`. */
@@ -21,7 +22,7 @@ export interface DeterminationContext {
 
 /**
  * Which reports and notices the law calls for on the facts as they stand: the federal duties, then those of
- * each candidate state on its own, the accident report first.
+ * each candidate state on its own, the accident report first; duties on other matters follow where the facts speak of them.
  *
  * The facts must have passed the reader in `wire/`. Nothing is read from a clock: the same facts, packs and
  * geography give the same answer anywhere.
@@ -33,7 +34,8 @@ export function determine(facts: IncidentFacts, context: DeterminationContext): 
   const chosen = chooseStates(facts.place, context.geography);
   const states = chosen.states.map(({ state }) => state);
   const at: Case = { occurrence, people: readPeople(occurrence), candidates: states };
-  const federal = context.packs.find(({ jurisdiction }) => jurisdiction === 'US');
+  const packs = context.packs.filter((pack) => !isOther(pack));
+  const federal = packs.find(({ jurisdiction }) => jurisdiction === 'US');
   if (federal === undefined) throw new Error('The federal rule pack (US) is missing');
   return {
     schemaVersion: 1,
@@ -42,9 +44,14 @@ export function determine(facts: IncidentFacts, context: DeterminationContext): 
     states: [...chosen.states],
     duties: [
       ...determinePack(federal, at),
-      ...states.flatMap((state) => determineState(state, context.packs, at, chosen.offShore.has(state))),
-      ...(states.length === 0 ? [determineNowhere(context.packs, at)] : []),
-      ...context.packs.flatMap((pack) => determineNumberNotices(pack, at)),
+      ...determineOther(context.packs, 'US', at),
+      ...states.flatMap((state) => [
+        ...determineState(state, packs, at, chosen.offShore.has(state)),
+        ...determineOther(context.packs, state, at),
+      ]),
+      ...(states.length === 0 ? [determineNowhere(packs, at)] : []),
+      ...packs.flatMap((pack) => determineNumberNotices(pack, at)),
     ],
+    notAsked: listUnasked(context.packs, facts),
   };
 }

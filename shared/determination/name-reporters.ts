@@ -13,6 +13,7 @@ export function nameReporters(
   facts: IncidentFacts,
   vessels: readonly Vessel[],
 ): Reporter[] {
+  if (rule.who.includes('employer')) return [{ vessel: null, who: 'employer', text: words(rule.whoNote) }];
   if (vessels.length === 0) return [reporterOf(rule, facts, null)];
   return vessels.map((vessel) => reporterOf(rule, facts, vessel));
 }
@@ -37,6 +38,10 @@ function operatorAble(facts: IncidentFacts, vessel: Vessel | null): Truth {
   return lost ? 'false' : truthOf(facts.operatorAbleToReport);
 }
 
+function words(note: string): string {
+  return ['The employer, which is the business.', note].filter((part) => part !== '').join(' ');
+}
+
 function nameReporter(rules: readonly ReporterRule[], able: Truth): Pick<Reporter, 'who' | 'text'> {
   const names = (rule: ReporterRule): boolean => rules.includes(rule);
   if (rules.length === 0) {
@@ -45,6 +50,10 @@ function nameReporter(rules: readonly ReporterRule[], able: Truth): Pick<Reporte
       text: 'The law read does not say who; the operator or the owner should act.',
     };
   }
+  if (names('person-in-charge')) {
+    return { who: 'person-in-charge', text: 'The person in charge of the vessel.' };
+  }
+  if (names('livery')) return { who: 'owner', text: 'The business, which rents the craft out.' };
   if (names('operator-or-owner') || (names('operator') && names('owner'))) {
     return { who: 'operator-or-owner', text: 'The operator or the owner.' };
   }

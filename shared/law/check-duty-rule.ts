@@ -21,6 +21,8 @@ function checkTriggers(duty: DutyRule, at: Path): FieldError[] {
     const here = [...at, 'triggers', i];
     const limits = duty.limits.filter((limit) => limit.tests.includes(trigger.test));
     const errors = checkReadingOrder(trigger.readings ?? [], here);
+    // What counsel is asked is no event, and has no clock.
+    if (trigger.test === 'ask-counsel') return errors;
     if (limits.length === 0) {
       errors.push(
         fault(here, `no limit names '${trigger.test}': add it to one, with time null if no time is stated`),

@@ -1,6 +1,7 @@
 import type { FieldError } from '../kernel/field-error.js';
 import { isStateCode } from '../place/state-codes.js';
 import { checkDutyRule } from './check-duty-rule.js';
+import { packCode } from './pack-code.js';
 import type { RulePack } from './rule-pack.js';
 
 /**
@@ -22,7 +23,7 @@ export function checkRulePack(pack: RulePack, fileName: string): FieldError[] {
 
 function checkJurisdiction(pack: RulePack, fileName: string): FieldError[] {
   const code = pack.jurisdiction;
-  const itsFile = `${code.toLowerCase()}.json`;
+  const itsFile = `${packCode(pack).toLowerCase()}.json`;
   const errors: FieldError[] = [];
   if (code !== 'US' && !isStateCode(code)) {
     errors.push({ pointer: '/jurisdiction', detail: `'${code}' is neither a USPS code nor US` });
@@ -30,20 +31,41 @@ function checkJurisdiction(pack: RulePack, fileName: string): FieldError[] {
   if (itsFile !== fileName) {
     errors.push({
       pointer: '/jurisdiction',
-      detail: `a pack for ${code} belongs in ${itsFile}, not in ${fileName}`,
+      detail: `a pack for ${packCode(pack)} belongs in ${itsFile}, not in ${fileName}`,
     });
   }
   return errors;
 }
 
+const OTHER_SCOPES: readonly RulePack['appliesTo'][] = [
+  'employer',
+  'federal-waters',
+  'commercial-service',
+  'rented-out',
+];
+
 function checkScope(pack: RulePack): FieldError[] {
   const errors: FieldError[] = [];
-  if ((pack.appliesTo === 'federal-scope') !== (pack.jurisdiction === 'US')) {
+  const isOther = pack.subject !== undefined;
+  if (isOther !== OTHER_SCOPES.includes(pack.appliesTo)) {
+    errors.push({
+      pointer: '/appliesTo',
+      detail: `${OTHER_SCOPES.join(', ')} are for packs with a subject, and only those`,
+    });
+  } else if (!isOther && (pack.appliesTo === 'federal-scope') !== (pack.jurisdiction === 'US')) {
     errors.push({ pointer: '/appliesTo', detail: 'federal-scope is for the federal pack, and only that' });
   }
   if (pack.noWrittenReport && pack.report) {
     errors.push({ pointer: '/noWrittenReport', detail: 'cannot be true beside a report' });
   }
+  if (isOther && pack.report) {
+    errors.push({ pointer: '/report', detail: 'a pack with a subject has notices only' });
+  }
+  pack.notices.forEach(({ raisedBy }, i) => {
+    if (isOther === (raisedBy !== undefined)) return;
+    const detail = isOther ? 'is missing: say what calls the duty up' : 'is for packs with a subject';
+    errors.push({ pointer: `/notices/${i}/raisedBy`, detail });
+  });
   if (pack.basis === 'not-read') {
     if (pack.report) errors.push({ pointer: '/report', detail: 'a pack that was not read has no report' });
     if (pack.notices.length > 0) {

@@ -82,6 +82,10 @@ function start({ time, from }: Limit): string {
       return `${after} the death`;
     case 'knowledge':
       return `${after} learning of it`;
+    case 'event-known':
+      return `${after} that event, or of learning of it where that is later`;
+    case 'agreed-return':
+      return `${after} the agreed return`;
     case 'unstated':
       return ' (the text does not say from when; taken from the occurrence)';
   }

@@ -92,6 +92,11 @@ function describeScope(pack: RulePack): string[] {
     numbered: 'Vessels that must be numbered',
     'federal-scope':
       'Vessels on waters of the United States that are used for recreation or must be numbered, but not those subject to inspection (33 CFR 173.51)',
+    employer: 'Whatever the craft: it is about employees of the business',
+    'federal-waters': 'All vessels on waters of the United States',
+    'commercial-service':
+      'Vessels subject to federal inspection, and documented vessels in commercial service; others report under 33 CFR part 173 (46 CFR 26.03-5(b))',
+    'rented-out': 'Craft that the business rents out',
     unknown: 'No limit was found in the texts read, so take all as covered',
   }[pack.appliesTo];
   const left = pack.excludes.map((out) =>

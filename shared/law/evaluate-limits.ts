@@ -121,6 +121,8 @@ function limitStart(
   occurrence: Occurrence,
 ): [number, string] {
   if (from === 'knowledge') return [occurrence.learnedAt, 'the moment the business knew'];
+  if (from === 'event-known') return eventKnown(test, facts, occurrence);
+  if (from === 'agreed-return') return [facts.dueBackAt ?? occurrence.occurredAt, 'the agreed return'];
   if (test === 'death' && (from === 'death' || immediate) && facts.diedAt !== undefined) {
     return [facts.diedAt, 'the death'];
   }
@@ -129,6 +131,26 @@ function limitStart(
   }
   return [occurrence.occurredAt, 'the occurrence'];
 }
+
+/** The harm itself, or the moment the business learned of it where that was later (29 CFR 1904.39(b)(7) and (8)). */
+function eventKnown(test: TestName, facts: ClockFacts, occurrence: Occurrence): [number, string] {
+  const event =
+    test === 'employee-death'
+      ? facts.diedAt
+      : test === 'employee-admission'
+        ? facts.admittedAt
+        : facts.lostAt;
+  const happened = event ?? occurrence.occurredAt;
+  const known = facts.knownAt ?? occurrence.learnedAt;
+  return known > happened
+    ? [known, 'the moment the business knew']
+    : [happened, event === undefined ? 'the occurrence' : (EVENT_WORDS[test] ?? 'the loss')];
+}
+
+const EVENT_WORDS: Partial<Record<TestName, string>> = {
+  'employee-death': 'the death',
+  'employee-admission': 'the admission',
+};
 
 /**
  * A law that states no time borrows the federal clock of its kind of trigger, 33 CFR 173.55(b): 48 hours

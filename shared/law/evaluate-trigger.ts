@@ -1,11 +1,12 @@
-import { jsonPointer } from '../kernel/json-pointer.js';
-import { anyOf, truthOf, type Truth } from '../kernel/truth.js';
+import type { Truth } from '../kernel/truth.js';
 import { earlier, evaluateLimits, remarkOnLimits, type LimitContext } from './evaluate-limits.js';
 import { NOTHING_SPECIAL, type DatedOpenPoint, type TestResult, type TriggerFinding } from './finding.js';
 import type { Occurrence } from './read-occurrence.js';
 import type { DutyRule, RulePack, TestName, Trigger } from './rule-pack.js';
 import { testDamage, type DamageFacts } from './test-damage.js';
+import { isEventTest, testCasualty, testCompleteLoss, testEvent } from './test-event.js';
 import { testPeople, type PeopleReading } from './test-people.js';
+import { isRentalTest, testRental } from './test-rental.js';
 import { isBetterBasis } from './weigh-basis.js';
 
 /** The facts as one pack's triggers look at them. */
@@ -17,7 +18,7 @@ export interface TriggerContext {
   readonly limits: LimitContext;
 }
 
-const REMARKS: readonly TestName[] = ['theft-or-vandalism', 'vessel-disappears', 'other'];
+const REMARKS: readonly TestName[] = ['theft-or-vandalism', 'vessel-disappears', 'ask-counsel', 'other'];
 
 /** Whether a test is one that no fact can answer: it is shown as a remark and is no trigger. */
 export function isRemark(test: TestName): boolean {
@@ -72,6 +73,8 @@ function weakness(trigger: Trigger): string {
 }
 
 function runTest(trigger: Trigger, context: TriggerContext): TestResult {
+  if (isEventTest(trigger.test)) return testEvent(trigger.test, context.occurrence);
+  if (isRentalTest(trigger.test)) return testRental(trigger, context.occurrence);
   switch (trigger.test) {
     case 'damage-total':
     case 'damage-one-person':
@@ -85,43 +88,4 @@ function runTest(trigger: Trigger, context: TriggerContext): TestResult {
     default:
       return testPeople(trigger, context.people, context.occurrence);
   }
-}
-
-function testCompleteLoss({ facts }: Occurrence): TestResult {
-  const losses = facts.vessels.map((vessel) => truthOf(vessel.completeLoss));
-  const value = losses.length === 0 ? 'unknown' : anyOf(losses);
-  const points = facts.vessels.flatMap((vessel, index) =>
-    losses[index] === 'unknown'
-      ? [{ fact: jsonPointer(['vessels', index, 'completeLoss']), text: `Is ${vessel.id} a complete loss?` }]
-      : [],
-  );
-  if (losses.length === 0) points.push({ fact: '/vessels', text: 'Which craft were involved?' });
-  return plainResult('Complete loss of a vessel', value, points);
-}
-
-function testCasualty({ facts }: Occurrence): TestResult {
-  const value = facts.casualtyTypes.some((type) => type !== 'unknown') ? 'true' : 'unknown';
-  return plainResult('A collision or other casualty', value, [
-    { fact: '/casualtyTypes', text: 'What happened?' },
-  ]);
-}
-
-function plainResult(
-  words: string,
-  value: Truth,
-  points: readonly { fact: string; text: string }[],
-): TestResult {
-  const answer = { true: 'yes', false: 'no', unknown: 'not known yet' }[value];
-  return {
-    value,
-    text: `${words}: ${answer}.`,
-    holding: value === 'true' ? [NOTHING_SPECIAL] : [],
-    open:
-      value === 'unknown'
-        ? points.map((point) => ({
-            point: { ...point, proves: true, denies: false },
-            clock: NOTHING_SPECIAL,
-          }))
-        : [],
-  };
 }

@@ -46,6 +46,13 @@ export interface ClockFacts {
   /** Epoch milliseconds when a missing person was last seen. */
   readonly lastSeenAt?: number;
   readonly incapacitatedHours?: number;
+  /** Epoch milliseconds of an admission to hospital, and of the loss of a limb or an eye. */
+  readonly admittedAt?: number;
+  readonly lostAt?: number;
+  /** Epoch milliseconds when the business learned of that harm, and that work caused it. */
+  readonly knownAt?: number;
+  /** Epoch milliseconds when a rented craft was due back. */
+  readonly dueBackAt?: number;
 }
 
 /** One trigger of a rule over the facts: a row of the trace. */

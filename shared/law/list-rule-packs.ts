@@ -1,4 +1,5 @@
 import { BASIS_WORDS } from './name-law-terms.js';
+import { packCode } from './pack-code.js';
 import type { RulePack } from './rule-pack.js';
 
 /**
@@ -9,7 +10,7 @@ export function listRulePacks(packs: readonly RulePack[]): string {
   const rows = [
     ['Code', 'Jurisdiction', 'Read on', 'In force', 'Read'],
     ...packs.map((pack) => [
-      pack.jurisdiction,
+      packCode(pack),
       pack.name,
       pack.readOn,
       pack.effectiveFrom,

@@ -1,6 +1,7 @@
 import type {
   Comparison,
   DamageTest,
+  EmployeeTest,
   LimitTime,
   PackBasis,
   ReadingBasis,
@@ -29,6 +30,9 @@ export const REPORTER_WORDS: Record<ReporterRule, string> = {
   'anyone-aboard-if-operator-cannot': 'the others aboard, if the operator cannot',
   'other-person-aboard': 'another person aboard',
   'investigating-officer-if-neither-can': 'the investigating officer, if neither can',
+  employer: 'the employer',
+  'person-in-charge': 'the person in charge of the vessel',
+  livery: 'the business that rents the craft out',
 };
 
 /** What a limit is for, in few words. */
@@ -51,14 +55,27 @@ export const TEST_NAMES: Record<TestName, string> = {
   'damage-any': 'any damage',
   'complete-loss': 'the complete loss of a vessel',
   'any-collision-or-casualty': 'any collision or casualty',
+  'employee-death': 'the death of an employee',
+  'employee-admission': 'the in-patient admission of an employee',
+  'employee-amputation': 'the loss of a limb of an employee',
+  'employee-eye-loss': 'the loss of an eye of an employee',
+  'injury-or-unfit': 'such an injury',
+  'oil-sheen': 'a film or sheen of oil',
+  grounding: 'a grounding',
+  'bridge-strike': 'a bridge struck',
+  'propulsion-or-steering-lost': 'a loss of propulsion or steering',
+  'seaworthiness-impaired': 'harm to seaworthiness',
+  'rental-in-waters': 'a rental',
+  overdue: 'a craft that is overdue',
   'theft-or-vandalism': 'theft or vandalism',
   'vessel-disappears': 'a vessel that disappears',
+  'ask-counsel': 'what counsel is asked',
   other: 'what else is listed above',
 };
 
 type AmountTest = Exclude<DamageTest, 'damage-any'> | 'theft-or-vandalism';
 
-const EVENTS: Record<Exclude<TestName, AmountTest | 'incapacity'>, string> = {
+const EVENTS: Record<Exclude<TestName, AmountTest | 'incapacity' | 'overdue'>, string> = {
   death: 'A person dies',
   disappearance: 'A person disappears',
   'any-injury': 'A person is injured, however slightly',
@@ -73,7 +90,20 @@ const EVENTS: Record<Exclude<TestName, AmountTest | 'incapacity'>, string> = {
   'damage-any': 'Any property is damaged, whatever the amount',
   'complete-loss': 'A vessel is a complete loss',
   'any-collision-or-casualty': 'Any collision, grounding, capsizing or other casualty',
+  'employee-death': 'An employee dies',
+  'employee-admission': 'An employee is admitted to hospital as an in-patient, for care or treatment',
+  'employee-amputation': 'An employee loses a limb or a part of one',
+  'employee-eye-loss': 'An employee loses an eye',
+  'injury-or-unfit':
+    'A person is injured and needs more than first aid and, if they work aboard a vessel in commercial service, is unfit for routine duties',
+  'oil-sheen': 'Oil or fuel leaves a film, sheen or discoloration on the water or the shore',
+  grounding: 'A vessel grounds without intent',
+  'bridge-strike': 'A vessel strikes a bridge',
+  'propulsion-or-steering-lost': 'Main propulsion or steering is lost, so that the vessel handles worse',
+  'seaworthiness-impaired': "A vessel's seaworthiness or fitness for service is materially harmed",
+  'rental-in-waters': 'The business rents a craft out',
   'vessel-disappears': 'A vessel disappears',
+  'ask-counsel': 'Ask counsel',
   other: 'Something else, which no recorded fact answers',
 };
 
@@ -101,8 +131,17 @@ export function nameTrigger(trigger: Trigger): string {
       ? `${unable}, for ${hours} hours or more`
       : `${unable}, for more than ${hours} hours`;
   }
+  if (test === 'overdue') return `A rented craft is more than ${trigger.hours ?? 0} hours late`;
+  if (trigger.withinHours !== undefined)
+    return `${EVENTS[test as EmployeeTest]} ${nameWindow(trigger.withinHours)}`;
   if (isAmountTest(test)) return `${DAMAGED[test]} ${nameAmounts(trigger)}`;
   return EVENTS[test];
+}
+
+/** `nameWindow(720)` is `'within 30 days of the occurrence'`; up to two days are said in hours. */
+export function nameWindow(hours: number): string {
+  const words = hours > 48 && hours % 24 === 0 ? `${hours / 24} days` : `${hours} hours`;
+  return `within ${words} of the occurrence`;
 }
 
 /** `more than $500, or by another source more than $2,000`; what was superseded is left out. */

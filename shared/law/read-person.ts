@@ -36,6 +36,9 @@ export function readPerson(person: Person, index: number, occurrence: Occurrence
       ...(hoursToDeath !== undefined && { hoursToDeath }),
       ...(person.missingSince !== undefined && { lastSeenAt: readInstant(person.missingSince) }),
       ...(typeof person.incapacitatedHours === 'number' && { incapacitatedHours: person.incapacitatedHours }),
+      ...(person.admittedAt !== undefined && { admittedAt: readInstant(person.admittedAt) }),
+      ...(person.lostAt !== undefined && { lostAt: readInstant(person.lostAt) }),
+      ...(person.harmLearnedAt !== undefined && { knownAt: readInstant(person.harmLearnedAt) }),
     },
     name: person.role && person.role !== 'unknown' ? `${ROLE_WORDS[person.role]} (${person.id})` : person.id,
   };

@@ -1,8 +1,12 @@
 import type { Truth } from '../kernel/truth.js';
+import { nameWindow } from './name-law-terms.js';
 import { NOTHING_SPECIAL, type OpenPoint, type TestResult } from './finding.js';
 import type { Occurrence } from './read-occurrence.js';
 import { readPerson, type PersonReading } from './read-person.js';
+import type { PersonFinding } from './person-finding.js';
 import type { PersonTest, Trigger } from './rule-pack.js';
+import { testEmployee } from './test-employee.js';
+import { testFitness } from './test-fitness.js';
 import { testPerson } from './test-person.js';
 
 const WORDS: Record<PersonTest, string> = {
@@ -18,6 +22,12 @@ const WORDS: Record<PersonTest, string> = {
   'carried-from-scene': 'Someone carried from the scene',
   incapacity: 'Incapacity',
   'incapacity-past-the-day': 'Incapacity past the day',
+  'employee-death': 'Death of an employee',
+  'employee-admission': 'In-patient admission of an employee',
+  'employee-amputation': 'Loss of a limb, or part of one, of an employee',
+  'employee-eye-loss': 'Loss of an eye of an employee',
+  'injury-or-unfit':
+    'Injury needing treatment beyond first aid, for who works aboard with unfitness for duty',
 };
 
 /** The people listed, and what stands between the list and "everyone": read once for all tests. */
@@ -68,7 +78,7 @@ export function readPeople(occurrence: Occurrence): PeopleReading {
 export function testPeople(trigger: Trigger, reading: PeopleReading, occurrence: Occurrence): TestResult {
   const findings = reading.people.map((person) => ({
     person,
-    finding: testPerson(trigger, person, occurrence),
+    finding: testOne(trigger, person, occurrence),
   }));
   const holding = findings.filter(({ finding }) => finding.value === 'true');
   const unknown = findings.filter(({ finding }) => finding.value === 'unknown');
@@ -95,6 +105,20 @@ export function testPeople(trigger: Trigger, reading: PeopleReading, occurrence:
   };
 }
 
+function testOne(trigger: Trigger, person: PersonReading, occurrence: Occurrence): PersonFinding {
+  switch (trigger.test) {
+    case 'employee-death':
+    case 'employee-admission':
+    case 'employee-amputation':
+    case 'employee-eye-loss':
+      return testEmployee(trigger, person, occurrence);
+    case 'injury-or-unfit':
+      return testFitness(trigger, person, occurrence);
+    default:
+      return testPerson(trigger, person, occurrence);
+  }
+}
+
 function sentence(trigger: Trigger, value: Truth, names: readonly string[]): string {
   const words = `${WORDS[trigger.test as PersonTest]}${hours(trigger)}`;
   if (value === 'true') return `${words}: ${names.join(', ')}.`;
@@ -102,6 +126,7 @@ function sentence(trigger: Trigger, value: Truth, names: readonly string[]): str
 }
 
 function hours(trigger: Trigger): string {
+  if (trigger.withinHours !== undefined) return ` ${nameWindow(trigger.withinHours)}`;
   if (trigger.hours === undefined) return '';
   if (trigger.hours === 0) return ' of any length';
   return trigger.comparison === 'at-least'

@@ -1,26 +1,26 @@
-import { jsonPointer } from '../kernel/json-pointer.js';
 import { anyOf, truthOf, type Ternary, type Truth } from '../kernel/truth.js';
 import { exceeds } from './evaluate-limits.js';
 import type { OpenPoint } from './finding.js';
+import {
+  FALSE,
+  personPoint as point,
+  TRUE,
+  unknownFinding as unknown,
+  type PersonFinding,
+} from './person-finding.js';
 import type { Occurrence } from './read-occurrence.js';
 import type { PersonReading } from './read-person.js';
-import type { PersonTest, Trigger } from './rule-pack.js';
+import type { EmployeeTest, PersonTest, Trigger } from './rule-pack.js';
 
-/** A test of one person, with what is still open: `proves` and `denies` speak of this person only. */
-export interface PersonFinding {
-  readonly value: Truth;
-  readonly open: readonly OpenPoint[];
-}
-
-const TRUE: PersonFinding = { value: 'true', open: [] };
-const FALSE: PersonFinding = { value: 'false', open: [] };
+/** Tests of one person's harm, whoever they are. */
+export type HarmTest = Exclude<PersonTest, EmployeeTest | 'injury-or-unfit'>;
 
 /**
  * One person under one test. Missing is a disappearance and leaves death and every injury open; whoever
  * died counts as injured; a craft not back says only what the signs of harm say.
  */
 export function testPerson(trigger: Trigger, reading: PersonReading, occurrence: Occurrence): PersonFinding {
-  const test = trigger.test as PersonTest;
+  const test = trigger.test as HarmTest;
   switch (reading.outcome) {
     case 'unhurt':
       return FALSE;
@@ -37,7 +37,7 @@ export function testPerson(trigger: Trigger, reading: PersonReading, occurrence:
 }
 
 function testHarm(
-  test: PersonTest,
+  test: HarmTest,
   trigger: Trigger,
   reading: PersonReading,
   occurrence: Occurrence,
@@ -80,7 +80,7 @@ function testHarm(
 }
 
 /** Nothing can be said before it is known what became of the person. */
-function whereabouts(reading: PersonReading, test: PersonTest): PersonFinding {
+function whereabouts(reading: PersonReading, test: HarmTest): PersonFinding {
   const answers =
     ['death', 'any-injury', 'disappearance'].includes(test) || reading.care === 'beyond-first-aid';
   return unknown([point(reading, 'outcome', `What became of ${reading.name}?`, answers, true)]);
@@ -183,18 +183,4 @@ function incapacity(reading: PersonReading, meets: (hours: number) => boolean): 
       true,
     ),
   ]);
-}
-
-function unknown(open: readonly OpenPoint[]): PersonFinding {
-  return { value: 'unknown', open };
-}
-
-function point(
-  reading: PersonReading,
-  member: string,
-  text: string,
-  proves: boolean,
-  denies = false,
-): OpenPoint {
-  return { fact: jsonPointer(['people', reading.index, member]), text, proves, denies };
 }

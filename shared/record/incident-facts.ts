@@ -19,6 +19,11 @@ export interface IncidentFacts {
   everyoneAccountedFor?: Ternary;
   operatorAbleToReport?: Ternary;
   oilSheen?: Ternary;
+  bridgeStruck?: Ternary;
+  /** Propulsion or steering was lost, so that the vessel handled worse (46 CFR 4.05-1(a)(3)). */
+  propulsionOrSteeringLost?: Ternary;
+  /** Something materially harmed a vessel's seaworthiness or fitness (46 CFR 4.05-1(a)(4)). */
+  seaworthinessImpaired?: Ternary;
   vessels: Vessel[];
   peopleAssessment: Assessment;
   people: Person[];
@@ -57,6 +62,25 @@ export interface Vessel {
   motorized?: Ternary;
   documented?: Ternary;
   passengersForHire?: Ternary;
+  /** Signs of a bareboat rental, or of none. */
+  charter?: CharterSigns;
+  /** What was agreed with the renter. */
+  rental?: RentalFacts;
+}
+
+/** Coast Guard guidance weighs these; none of them decides. */
+export interface CharterSigns {
+  crewSupplied?: Ternary;
+  ownerMayRefuseCrew?: Ternary;
+  ownerAboard?: Ternary;
+  renterPaysFuel?: Ternary;
+  renterInsures?: Ternary;
+  surveyedBeforeAndAfter?: Ternary;
+}
+
+export interface RentalFacts {
+  dueBackAt?: string;
+  returnedAt?: string;
 }
 
 export type PersonOutcome = 'unhurt' | 'injured' | 'died' | 'missing' | 'not-back' | 'unknown';
@@ -83,6 +107,10 @@ export interface Person {
   amputation?: Ternary;
   eyeLoss?: Ternary;
   admittedAt?: string;
+  /** When the limb or the eye was lost; absent: in the occurrence. */
+  lostAt?: string;
+  /** When the business learned of the death, admission or loss, and that work caused it. */
+  harmLearnedAt?: string;
 }
 
 export type DamagedThing =

@@ -65,6 +65,18 @@ export class IncidentFactsDto implements IncidentFacts {
   @TernaryFact()
   oilSheen?: Ternary;
 
+  @MayBeAbsent()
+  @TernaryFact()
+  bridgeStruck?: Ternary;
+
+  @MayBeAbsent()
+  @TernaryFact()
+  propulsionOrSteeringLost?: Ternary;
+
+  @MayBeAbsent()
+  @TernaryFact()
+  seaworthinessImpaired?: Ternary;
+
   @ObjectsFact('vessels')
   vessels: VesselDto[];
 

@@ -90,4 +90,12 @@ export class PersonDto implements Person {
   @MayBeAbsent()
   @InstantFact()
   admittedAt?: string;
+
+  @MayBeAbsent()
+  @InstantFact()
+  lostAt?: string;
+
+  @MayBeAbsent()
+  @InstantFact()
+  harmLearnedAt?: string;
 }

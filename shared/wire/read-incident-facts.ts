@@ -8,7 +8,7 @@ import { isObject } from './is-object.js';
 import { PersonDto } from './person.dto.js';
 import { PlaceDto } from './place.dto.js';
 import { sortFaults } from './sort-faults.js';
-import { VesselDto } from './vessel.dto.js';
+import { CharterSignsDto, RentalFactsDto, VesselDto } from './vessel.dto.js';
 
 export type FactsReading =
   | { readonly ok: true; readonly facts: IncidentFacts }
@@ -30,12 +30,21 @@ export function readIncidentFacts(input: unknown): FactsReading {
 function findMemberFaults(input: unknown): FieldError[] {
   const faults = findObjectFaults(IncidentFactsDto, input, []);
   if (!isObject(input)) return faults;
-  const { place, damage } = input;
+  const { place, vessels, damage } = input;
   return [
     ...faults,
     ...(isObject(place) ? findObjectFaults(PlaceDto, place, ['place']) : []),
     ...LISTS.flatMap(([list, type]) =>
       listOf(input[list]).flatMap((item, index) => findObjectFaults(type, item, [list, index])),
+    ),
+    ...listOf(vessels).flatMap((vessel, index) =>
+      isObject(vessel)
+        ? WITHIN_VESSELS.flatMap(([member, type]) =>
+            isObject(vessel[member])
+              ? findObjectFaults(type, vessel[member], ['vessels', index, member])
+              : [],
+          )
+        : [],
     ),
     ...listOf(damage).flatMap((item, index) =>
       isObject(item) && isObject(item['amount'])
@@ -48,6 +57,11 @@ function findMemberFaults(input: unknown): FieldError[] {
 function listOf(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? value : [];
 }
+
+const WITHIN_VESSELS = [
+  ['charter', CharterSignsDto],
+  ['rental', RentalFactsDto],
+] as const;
 
 const LISTS = [
   ['vessels', VesselDto],

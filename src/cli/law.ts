@@ -1,5 +1,6 @@
 import { describeRulePack } from '../../shared/law/describe-rule-pack.js';
 import { listRulePacks } from '../../shared/law/list-rule-packs.js';
+import { packCode } from '../../shared/law/pack-code.js';
 import { wrapText } from '../../shared/law/wrap-text.js';
 import { loadRulePacks } from '../server/law/law.api.js';
 import { runCommand } from './run-command.js';
@@ -8,9 +9,9 @@ import { runCommand } from './run-command.js';
 async function main(): Promise<number> {
   const packs = await loadRulePacks();
   const codes = process.argv.slice(2).map((code) => code.toUpperCase());
-  const unknown = codes.filter((code) => !packs.some((pack) => pack.jurisdiction === code));
+  const unknown = codes.filter((code) => !packs.some((pack) => packCode(pack) === code));
   if (unknown.length > 0) {
-    const known = packs.map((pack) => pack.jurisdiction).join(' ');
+    const known = packs.map(packCode).join(' ');
     const lines = [
       `No law is kept here for: ${unknown.join(', ')}`,
       ...wrapText('Known codes: ', known),
@@ -24,7 +25,7 @@ async function main(): Promise<number> {
     return 0;
   }
   const pages = codes.flatMap((code) =>
-    packs.filter((pack) => pack.jurisdiction === code).map(describeRulePack),
+    packs.filter((pack) => packCode(pack) === code).map(describeRulePack),
   );
   process.stdout.write(pages.join(`\n${'='.repeat(80)}\n\n`));
   return 0;

@@ -2,7 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { describeRulePack } from '../../shared/law/describe-rule-pack.js';
-import { nameTrigger } from '../../shared/law/name-law-terms.js';
+import { packCode } from '../../shared/law/pack-code.js';
+import { nameDate, nameTrigger } from '../../shared/law/name-law-terms.js';
 import { wrapText } from '../../shared/law/wrap-text.js';
 import { readRulePacks } from '../../src/server/law/law.api.js';
 
@@ -10,7 +11,7 @@ const packs = await readRulePacks();
 const root = join(import.meta.dirname, '..', '..');
 
 function pageOf(code: string): string {
-  const pack = packs.find(({ jurisdiction }) => jurisdiction === code);
+  const pack = packs.find((one) => packCode(one) === code);
   if (!pack) throw new Error(`no pack for ${code}`);
   return describeRulePack(pack);
 }
@@ -20,11 +21,11 @@ const flat = (page: string): string => page.replace(/\s+/g, ' ');
 
 describe('a jurisdiction in plain words', () => {
   it.each(packs)('$jurisdiction: cautions, reading, doubts and sources are all there', (pack) => {
-    const page = flat(pageOf(pack.jurisdiction));
+    const page = flat(pageOf(packCode(pack)));
     expect(page).toContain('Emergency services first');
     expect(page).toContain('not legal advice');
     expect(page).toContain('confirm with the agency and with counsel');
-    expect(page).toMatch(/Read: .*25 November 2026/);
+    expect(page).toMatch(new RegExp(`Read: .*${nameDate(pack.readOn)}`));
     expect(page).toContain(flat(pack.agency));
     for (const doubt of pack.doubts) expect(page).toContain(flat(doubt));
     for (const { section, url } of pack.citations) {
@@ -41,7 +42,7 @@ describe('a jurisdiction in plain words', () => {
   });
 
   it.each(packs)('$jurisdiction: no line is wider than 80 columns, web addresses excepted', (pack) => {
-    const wide = pageOf(pack.jurisdiction)
+    const wide = pageOf(packCode(pack))
       .split('\n')
       .filter((line) => line.length > 80 && line.trim().includes(' '));
     expect(wide).toEqual([]);

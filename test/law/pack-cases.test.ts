@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { Ajv2020, type SchemaObject } from 'ajv/dist/2020.js';
 import ajvFormats from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
+import { packCode } from '../../shared/law/pack-code.js';
 import type { DutyRule, RulePack } from '../../shared/law/rule-pack.js';
 import type { IncidentFacts } from '../../shared/record/incident-facts.js';
 import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
@@ -11,8 +12,13 @@ import { readLawCases, type LawCase } from '../determination/law-cases.js';
 import { LAW_FOLDER } from './pack-folder.js';
 
 const packs = await readRulePacks();
-const folder = join(LAW_FOLDER, 'cases');
-const read = (file: string): unknown => JSON.parse(readFileSync(join(folder, file), 'utf8'));
+const folders = {
+  law: join(LAW_FOLDER, 'cases'),
+  duties: join(LAW_FOLDER, '..', 'duties', 'cases'),
+};
+const read = (file: string, folder = folders.law): unknown =>
+  JSON.parse(readFileSync(join(folder, file), 'utf8'));
+const fileOf = (pack: RulePack): string => `${packCode(pack).toLowerCase()}.json`;
 const ajv = new Ajv2020({ allErrors: true });
 ajvFormats.default(ajv);
 const fits = ajv.compile(read('cases.schema.json') as SchemaObject);
@@ -20,15 +26,19 @@ const allCases = readLawCases();
 
 describe('cases beside the packs', () => {
   it('exist for every pack and for nothing else', () => {
-    const expected = packs.map(({ jurisdiction }) => `${jurisdiction.toLowerCase()}.json`);
-    expect(readdirSync(folder).sort()).toEqual([...expected, 'base.json', 'cases.schema.json'].sort());
+    const filesOf = (isOther: boolean): string[] =>
+      packs.filter(({ subject }) => (subject !== undefined) === isOther).map(fileOf);
+    const beside = ['base.json', 'cases.schema.json'];
+    expect(readdirSync(folders.law).sort()).toEqual([...filesOf(false), ...beside].sort());
+    expect(readdirSync(folders.duties).sort()).toEqual(filesOf(true).sort());
   });
 
-  it.each(packs)('of $jurisdiction are sound, and cover its duties, amounts and kinds of harm', (pack) => {
-    const document = read(`${pack.jurisdiction.toLowerCase()}.json`);
+  it.each(packs)('of $jurisdiction $subject are sound, and cover duties, amounts and harms', (pack) => {
+    const document = read(fileOf(pack), pack.subject === undefined ? folders.law : folders.duties);
     expect(fits(document), JSON.stringify(fits.errors)).toBe(true);
-    expect(document).toMatchObject({ jurisdiction: pack.jurisdiction });
-    const cases = allCases.filter(({ jurisdiction }) => jurisdiction === pack.jurisdiction);
+    const { jurisdiction, subject } = pack;
+    expect(document).toMatchObject({ jurisdiction, ...(subject !== undefined && { subject }) });
+    const cases = allCases.filter((one) => one.pack === packCode(pack));
     const names = cases.map(({ duty, name }) => `${duty} ${name}`);
     expect(new Set(names).size, 'a name twice').toBe(names.length);
     for (const { name, facts } of cases) {
@@ -42,7 +52,9 @@ describe('cases beside the packs', () => {
 function dutiesOf(pack: RulePack): [string, DutyRule | null][] {
   const prefix = pack.jurisdiction === 'US' ? 'us' : `us-${pack.jurisdiction.toLowerCase()}`;
   return [
-    [`${prefix}/accident-report`, pack.report],
+    ...(pack.subject === undefined
+      ? [[`${prefix}/accident-report`, pack.report] as [string, DutyRule | null]]
+      : []),
     ...pack.notices.map((notice): [string, DutyRule] => [`${prefix}/${notice.id}`, notice]),
   ];
 }
@@ -63,7 +75,7 @@ function gapsOf(pack: RulePack, cases: readonly LawCase[]): string[] {
         .flatMap((cents) => [cents - 1, cents, cents + 1])
         .filter((cents) => !totals.has(cents))
         .map((cents) => `${id}: no case with damage of ${cents} cents`),
-      ...(rule ? EVERY_HARM : [])
+      ...(rule && pack.subject === undefined ? EVERY_HARM : [])
         .filter((harm) => !harms.has(harm))
         .map((harm) => `${id}: no case of a person who ${harm}`),
     ];

@@ -80,6 +80,12 @@ export class Determinations {
     await this.determine(incidentId, await this.sections.record(incidentId), actor);
   }
 
+  /** Under the same texts, and with no duty that a text calls up which was not at hand before. */
+  private stands(before: StoredDetermination, now: Determination): boolean {
+    const known = new Set(before.determination.duties.map(({ id }) => id));
+    return this.law.isCurrent(before.packs) && now.duties.every(({ id }) => known.has(id));
+  }
+
   /** After determining anew: without an owner the losses may add up otherwise, and that must be seen as a change. */
   private async forget(incidentId: string, sections: readonly string[], paths: readonly string[]) {
     for (const { id, facts } of await this.rows.all(incidentId)) {
@@ -91,9 +97,9 @@ export class Determinations {
   private async determine(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
     const facts = recordToFacts(record);
     const before = await this.rows.current(incidentId);
-    if (before !== null && sameFacts(before.facts, facts) && this.law.isCurrent(before.packs)) return;
     const { packs, geography } = this.law;
     const determination = determine(facts, { packs, geography, source: record.incident.reference });
+    if (before !== null && sameFacts(before.facts, facts) && this.stands(before, determination)) return;
     const { latestAmendment } = await this.sections.outline(incidentId);
     const after: StoredDetermination & { packs: PackVersion[] } = {
       id: randomUUID(),

@@ -1,4 +1,5 @@
 import type { Determination } from '../../../shared/determination/determination.js';
+import { packCode } from '../../../shared/law/pack-code.js';
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 import type { Geography } from '../../../shared/place/geography.js';
 import { digestOf, packVersion, type PackVersion } from './pack-version.js';
@@ -13,22 +14,27 @@ export class Law {
     readonly packs: readonly RulePack[],
     readonly geography: Geography,
   ) {
-    this.versions = new Map(packs.map((pack) => [pack.jurisdiction, packVersion(pack)]));
+    this.versions = new Map(packs.map((pack) => [packCode(pack), packVersion(pack)]));
     this.digest = digestOf([...this.versions.values()]);
   }
 
   /** The texts that a determination rests on: while nobody knows the state, those of all. */
   versionsFor({ duties, states }: Pick<Determination, 'duties' | 'states'>): PackVersion[] {
     const all = [...this.versions.values()];
-    if (duties.some(({ jurisdiction }) => jurisdiction === 'state')) return all;
+    const others = new Set(duties.flatMap(({ pack }) => pack ?? []));
     // A duty names `us-md` what its pack calls `MD`.
     const ofDuties = duties.map(({ jurisdiction }) => jurisdiction.slice(-2).toUpperCase());
     const used = new Set(['US', ...states.map(({ state }) => state), ...ofDuties]);
-    return all.filter(({ jurisdiction }) => used.has(jurisdiction));
+    const everywhere = duties.some(({ jurisdiction }) => jurisdiction === 'state');
+    return all.filter((version) =>
+      version.subject === undefined
+        ? everywhere || used.has(version.jurisdiction)
+        : others.has(packCode(version)),
+    );
   }
 
   /** Whether these are still the texts in force. */
   isCurrent(used: readonly PackVersion[]): boolean {
-    return used.every(({ jurisdiction, sha256 }) => this.versions.get(jurisdiction)?.sha256 === sha256);
+    return used.every((version) => this.versions.get(packCode(version))?.sha256 === version.sha256);
   }
 }

@@ -1,12 +1,13 @@
 import { Controller, Get } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { packCode } from '../../../shared/law/pack-code.js';
 import { MayUse } from '../platform/http/may-use.js';
 
 /** That the service answers, and with which law. */
 export class Health {
   constructor(
     private readonly version: string,
-    private readonly packs: readonly { jurisdiction: string; readOn: string }[],
+    private readonly packs: readonly { jurisdiction: string; subject?: string; readOn: string }[],
   ) {}
 
   report(): object {
@@ -18,7 +19,7 @@ export class Health {
         count: this.packs.length,
         firstReadOn: readOn[0],
         lastReadOn: readOn.at(-1),
-        readOn: Object.fromEntries(this.packs.map((pack) => [pack.jurisdiction, pack.readOn])),
+        readOn: Object.fromEntries(this.packs.map((pack) => [packCode(pack), pack.readOn])),
       },
     };
   }

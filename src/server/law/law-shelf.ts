@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { packCode } from '../../../shared/law/pack-code.js';
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 
 /** A document as it is sent, with the mark by which a browser asks whether it has changed. */
@@ -16,7 +17,7 @@ export class LawShelf {
   private readonly packs: ReadonlyMap<string, Sheet>;
 
   constructor(packs: readonly RulePack[]) {
-    this.packs = new Map(packs.map((pack) => [pack.jurisdiction, sheetOf(pack)]));
+    this.packs = new Map(packs.map((pack) => [packCode(pack), sheetOf(pack)]));
     this.list = sheetOf(packs.map(summary));
     this.all = sheetOf(packs);
   }
@@ -27,8 +28,20 @@ export class LawShelf {
   }
 }
 
-function summary({ jurisdiction, name, agency, basis, asOf, readOn, effectiveFrom }: RulePack): object {
-  return { jurisdiction, name, agency, basis, asOf, readOn, effectiveFrom, href: `/api/law/${jurisdiction}` };
+function summary(pack: RulePack): object {
+  const { jurisdiction, subject, name, agency, basis, asOf, readOn, effectiveFrom } = pack;
+  const href = `/api/law/${packCode(pack)}`;
+  return {
+    jurisdiction,
+    ...(subject !== undefined && { subject }),
+    name,
+    agency,
+    basis,
+    asOf,
+    readOn,
+    effectiveFrom,
+    href,
+  };
 }
 
 function sheetOf(document: object): Sheet {

@@ -1,18 +1,22 @@
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 import { compileRulePacks, loadCompiledPacks } from './compiled-packs.js';
-import { lawFolder } from './law-folder.js';
+import { dutiesBeside, lawFolder } from './law-folder.js';
 
 export { RulePackError, type RulePackFault } from './rule-pack-error.js';
 export type { CompiledPacks } from './rule-pack-source.js';
 export { compileRulePacks, loadCompiledPacks };
 
 /**
- * Reads and checks the packs of a folder (by default `forms/law`), the federal one first, then by code.
+ * Reads and checks the packs of a folder (by default `forms/law`), the federal one first, then by code, and behind them
+ * those on other matters.
  * @throws RulePackError with every fault: file, pointer and reason
  */
-export async function readRulePacks(directory = lawFolder()): Promise<RulePack[]> {
-  const { readPackFolder } = await import('./rule-pack-source.js');
-  return readPackFolder(directory).packs;
+export async function readRulePacks(
+  directory = lawFolder(),
+  duties = dutiesBeside(directory),
+): Promise<RulePack[]> {
+  const { readPackFolders } = await import('./rule-pack-source.js');
+  return readPackFolders(directory, duties).packs;
 }
 
 /** The packs in force, from the built document while it is current, in a few milliseconds. */
