@@ -1,5 +1,6 @@
 import type { Determination, Duty } from '../determination/determination.js';
 import { nameJurisdiction, nameKind } from '../determination/duty-words.js';
+import { isOtherMatter } from '../determination/duty-kinds.js';
 import type { IncidentFacts, Vessel } from '../record/incident-facts.js';
 import type { Filing, FilingDetails, FilingForm } from './filing.js';
 import { findReport, keyOf, type OwedReport, type ReportKey } from './owed-report.js';
@@ -115,7 +116,7 @@ export function formOf({ kind }: Pick<Duty, 'kind'>): FilingForm {
  * Why what was filed with one authority is not filed for a duty; null when it is. A state's duty is answered in that
  * state alone. The federal report goes to the authority of the state of number (without a number, of principal use,
  * which whoever files vouches for), or to that of the state where it happened (33 CFR 173.59); the federal notice to
- * the nearest reporting authority, whose it may be (33 CFR 173.53(a)).
+ * the nearest reporting authority, whose it may be (33 CFR 173.53(a)). Another matter has an authority of its own.
  */
 function whyElsewhere(
   jurisdiction: string,
@@ -127,6 +128,9 @@ function whyElsewhere(
   if (duty.jurisdiction === jurisdiction) return null;
   if (duty.jurisdiction !== 'us') {
     return `${nameJurisdiction(duty.jurisdiction)} has a duty of its own, which is answered there.`;
+  }
+  if (isOtherMatter(duty)) {
+    return `It goes to: ${duty.authority ?? 'its own authority'}. A paper that a state took does not stand for it: record it as made to us.`;
   }
   if (formOf(duty) === 'notice') return null;
   const vessel = vessels.find(({ id }) => id === reporter.vessel);

@@ -1,3 +1,4 @@
+import { isOtherMatter } from '../determination/duty-kinds.js';
 import type { IncidentFacts } from '../record/incident-facts.js';
 import { localTime } from '../time/tell-time.js';
 import { earliestDue, type Change, type DecisionRules, type SignedBy } from './decision.js';
@@ -59,7 +60,7 @@ export function proposeOperatorNotice(question: OperatorQuestion): OperatorPropo
   const { duty, reporter } = report;
   const vessel = facts.vessels.find(({ id }) => id === reporter.vessel);
   // Somebody who works here reports as the business does: only customers are told.
-  const customer = vessel === undefined || vessel.use === 'rental';
+  const customer = (vessel === undefined || vessel.use === 'rental') && !isOtherMatter(duty);
   if (filed || duty.outcome === 'not-required' || formOf(duty) !== 'report' || !customer) return null;
   if (isBereaved(facts, reporter.vessel)) {
     return {

@@ -1,4 +1,5 @@
 import type { Determination, Duty, Reporter } from '../determination/determination.js';
+import { isConduct } from '../determination/duty-kinds.js';
 import type { IncidentFacts } from '../record/incident-facts.js';
 
 /** Which report of an incident: one duty for the operator of one vessel. */
@@ -33,24 +34,27 @@ export interface OwedReport {
 /**
  * The reports that are ours to decide about, in the order of the determination. Those of vessels that are known to be
  * somebody else's are left out; while no vessel is known to be ours, every one that may be is in.
- * @param lawOf the law used for a jurisdiction of the determination, such as `us-tx`
+ * Duties that no paper answers are not among them.
+ * @param lawOf the law used for a duty, by its jurisdiction, such as `us-tx`, and its pack on another matter
  * @example listOwedReports(determination, facts, () => null).map(keyOf)
  * // [{ duty: 'us/accident-report', vessel: 'PWC 3' }, { duty: 'us/accident-report', vessel: 'PWC 7' }, …]
  */
 export function listOwedReports(
   { duties }: Determination,
   { vessels }: Pick<IncidentFacts, 'vessels'>,
-  lawOf: (jurisdiction: string) => LawUsed | null,
+  lawOf: (jurisdiction: string, pack?: string) => LawUsed | null,
 ): OwedReport[] {
   const known = vessels.some(({ ours }) => ours === true);
   const others = new Set(
     vessels.filter(({ ours }) => (known ? ours !== true : ours === false)).map(({ id }) => id),
   );
-  return duties.flatMap((duty) =>
-    duty.reporters
-      .filter(({ vessel }) => vessel === null || !others.has(vessel))
-      .map((reporter) => ({ duty, reporter, law: lawOf(duty.jurisdiction) })),
-  );
+  return duties
+    .filter((duty) => !isConduct(duty))
+    .flatMap((duty) =>
+      duty.reporters
+        .filter(({ vessel }) => vessel === null || !others.has(vessel))
+        .map((reporter) => ({ duty, reporter, law: lawOf(duty.jurisdiction, duty.pack) })),
+    );
 }
 
 /** `keyOf(report)` is `{ duty: 'us/accident-report', vessel: 'PWC 7' }`. */

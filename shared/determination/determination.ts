@@ -46,6 +46,13 @@ export interface Duty {
   packBasis: PackBasis;
   /** The rule pack, where it is not the accident-report law of the jurisdiction: `US-OIL-DISCHARGE`. */
   pack?: string;
+  /** A number that takes it at any hour, where the law has it told by telephone. */
+  telephone?: Telephone;
+}
+
+export interface Telephone {
+  name: string;
+  number: string;
 }
 
 export interface Reason {

@@ -80,14 +80,16 @@ function determineReport(pack: RulePack, context: TriggerContext, at: Case): Dut
 
 function determineNotice(pack: RulePack, notice: NoticeRule, context: TriggerContext, at: Case): Duty {
   const { facts } = at.occurrence;
-  return determineDuty({
+  const { kind, telephone } = notice;
+  const duty = determineDuty({
     id: dutyId(pack, notice.id),
-    kind: notice.kind,
+    kind,
     pack,
     rule: notice,
     scope: [...applyScope(pack, facts), ...noticeCondition(pack, notice, facts, at.candidates)],
     context,
   });
+  return telephone === undefined ? duty : { ...duty, telephone };
 }
 
 function silenceOf(pack: RulePack, occurrence: Occurrence): string | null {

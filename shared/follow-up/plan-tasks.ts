@@ -19,6 +19,8 @@ export interface FollowUpCase {
   readonly record: IncidentRecord;
   /** The reports that are ours to decide about: `listOwedReports`. */
   readonly reports: readonly OwedReport[];
+  /** Duties that no paper answers: `isConduct`. */
+  readonly conduct?: readonly Duty[];
   /** What about reports that were signed or filed is not as it was, and nobody has answered yet. */
   readonly reopened: readonly ReopenedReport[];
   readonly clocks: readonly ClaimsClock[];
@@ -103,7 +105,12 @@ function subjectsOf(template: TaskTemplate, situation: Situation, at: FollowUpCa
     case 'notice':
       return dutiesOf(at.reports, (duty) => duty.outcome === 'required' && isNotice(duty));
     case 'open-duty':
-      return dutiesOf(at.reports, (duty) => duty.outcome === 'undetermined');
+      return [
+        ...dutiesOf(at.reports, (duty) => duty.outcome === 'undetermined'),
+        ...conductOf(at, 'undetermined'),
+      ];
+    case 'conduct':
+      return conductOf(at, 'required');
     case 'report':
       return at.reports
         .filter(({ duty }) => duty.outcome === 'required' && !isNotice(duty))
@@ -156,6 +163,10 @@ function isNotice(duty: Duty): boolean {
 function dutiesOf(reports: readonly OwedReport[], isMeant: (duty: Duty) => boolean): Subject[] {
   const duties = new Map(reports.map(({ duty }) => [duty.id, duty]));
   return [...duties.values()].filter(isMeant).map((duty) => dutySubject(duty, null));
+}
+
+function conductOf({ conduct = [] }: FollowUpCase, outcome: Duty['outcome']): Subject[] {
+  return conduct.filter((duty) => duty.outcome === outcome).map((duty) => dutySubject(duty, null));
 }
 
 function dutySubject(duty: Duty, vessel: string | null): Subject {
@@ -215,7 +226,12 @@ function isShort(
   duty: Duty | undefined,
 ): boolean {
   if (due.rule !== 'duty' || due.plusHours > 0 || reach === 'open-duty' || duty === undefined) return false;
-  return duty.immediate || dueAt === null || dueAt <= plusHours(learnedAt, SHORTEST_HOURS);
+  return (
+    duty.immediate ||
+    duty.telephone !== undefined ||
+    dueAt === null ||
+    dueAt <= plusHours(learnedAt, SHORTEST_HOURS)
+  );
 }
 
 function triggersOf(duty: Duty | undefined): string[] {

@@ -6,6 +6,7 @@ import { readConsequence } from '../law/read-consequence.js';
 import type { ContactParty } from '../record/account-sections.js';
 import type { Craft } from '../record/craft-section.js';
 import type { IncidentRecord } from '../record/incident-record.js';
+import type { PersonRecord } from '../record/people-section.js';
 import { readClaim } from '../record/read-claim.js';
 import { recordToFacts } from '../record/record-to-facts.js';
 import { whenItHappened } from '../record/when-it-happened.js';
@@ -65,6 +66,7 @@ export function readSituation(record: IncidentRecord): Situation {
       'own-craft': ownCraftConcerned(sections),
       rented: rented(sections),
       'written-claim': writtenClaim(record),
+      'employee-hurt': employeeHurt(people),
       'no-interview-asked': anyOf(
         (sections.authorities?.officers ?? []).map(({ askedNotToInterview }) =>
           truthOf(valueOf(askedNotToInterview) ?? 'no'),
@@ -89,6 +91,18 @@ export function readSituation(record: IncidentRecord): Situation {
           ],
     ),
   };
+}
+
+/** Of people whom the record knows as employees at work. */
+function employeeHurt(people: readonly PersonRecord[]): Truth {
+  return anyOf(
+    people.map(({ employee, outcome }) => {
+      const became = valueOf(outcome) ?? 'unknown';
+      const open = became === 'unknown' || became === 'not-back';
+      const harmed: Truth = became === 'unhurt' ? 'false' : open ? 'unknown' : 'true';
+      return allOf([truthOf(valueOf(employee)), harmed]);
+    }),
+  );
 }
 
 /** Unknown where somebody was asked and did not know, and where a lawyer is heard of: what comes from one may be a claim. */

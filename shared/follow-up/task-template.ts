@@ -4,7 +4,8 @@ import type { Truth } from '../kernel/truth.js';
  * Facts that decide whether a task is called for, each true, false or unknown:
  * whether everybody was found; whether somebody died, is missing or needed treatment beyond first aid; whether somebody
  * died or is missing; whether one of our craft was concerned; whether it was rented; whether somebody has claimed in
- * writing; whether an authority asked us not to interview.
+ * writing; whether an authority asked us not to interview; whether an employee of ours at work was hurt, died or is
+ * missing.
  */
 export const TASK_FACTS = [
   'everyone-accounted-for',
@@ -14,6 +15,7 @@ export const TASK_FACTS = [
   'rented',
   'written-claim',
   'no-interview-asked',
+  'employee-hurt',
 ] as const;
 export type TaskFact = (typeof TASK_FACTS)[number];
 
@@ -23,10 +25,10 @@ export type TaskOwner = (typeof TASK_OWNERS)[number];
 
 /**
  * What a task is planned for: once for the incident, or for each of our craft, each notice and each report that is
- * required, each duty that cannot be told yet, each promise made to somebody, each claims clock.
+ * required, each duty to do or keep something, each duty that cannot be told yet, each promise made to somebody, each claims clock.
  */
 export type TaskReach =
-  'incident' | 'own-craft' | 'notice' | 'report' | 'open-duty' | 'promise' | 'claims-clock';
+  'incident' | 'own-craft' | 'notice' | 'report' | 'conduct' | 'open-duty' | 'promise' | 'claims-clock';
 
 export type DueRule =
   /** The moment the business learned of it. */

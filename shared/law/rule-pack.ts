@@ -65,6 +65,8 @@ export interface NoticeRule extends DutyRule {
   kind: 'immediate-notice' | 'notice' | 'owner-report' | 'death-or-disappearance-notice' | OtherKind;
   /** What the facts must speak of for the duty to be determined at all; only in a pack on another matter. */
   raisedBy?: Occasion[];
+  /** A number that takes it at any hour, where the law has it told by telephone. */
+  telephone?: { name: string; number: string };
   /** In words, when the notice is due only in some cases. */
   onlyWhen: string;
   /** The same as facts: `always`; null when only words say it, which is a question of law. */

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Duty } from '../../../shared/determination/determination.js';
+import { isConduct } from '../../../shared/determination/duty-kinds.js';
 import { buildCallList, type CallLine } from '../../../shared/follow-up/build-call-list.js';
 import type { ClaimsClock } from '../../../shared/follow-up/claims-clocks.js';
 import { followUpZone } from '../../../shared/follow-up/follow-up-zone.js';
@@ -58,7 +59,10 @@ export class IncidentFollowUp {
     const at = stationId(station) ?? (await this.crafts.stationOf(record, now));
     const numbers = at === null ? [] : await this.fleet.numbersOf(at);
     const notices = (await this.dutiesOf(id)).filter(
-      ({ immediate, outcome }) => immediate && outcome !== 'not-required',
+      (duty) =>
+        duty.outcome !== 'not-required' &&
+        !isConduct(duty) &&
+        (duty.immediate || duty.telephone !== undefined),
     );
     const urgent = (await this.tasks.ofIncident(id)).filter(
       ({ escalates, state }) => escalates && state === 'open',
@@ -85,7 +89,7 @@ export class IncidentFollowUp {
       if ((await this.crafts.whyHeld(craft)).length > 0) craftHeld.push(name);
     }
     const items = warnOnClosing({
-      duties: await this.dutiesOf(id),
+      duties: (await this.dutiesOf(id)).filter((duty) => !isConduct(duty)),
       settled: settledAmong(await this.decisions.dutiesOf(id)),
       openTasks,
       clocks: await this.clocksOf(id, record),

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { OwedReport } from '../../../shared/decision/owed-report.js';
 import { listOwedReports } from '../../../shared/decision/owed-report.js';
+import { isConduct } from '../../../shared/determination/duty-kinds.js';
 import { followUpZone } from '../../../shared/follow-up/follow-up-zone.js';
 import { type PlannedTask, planTasks, type ReopenedReport } from '../../../shared/follow-up/plan-tasks.js';
 import { reconcileTasks, type TaskChange } from '../../../shared/follow-up/reconcile-tasks.js';
@@ -60,7 +61,14 @@ export class TaskPlanner {
     const clocks = await this.claims.bringForward(incidentId, record, zone);
     const duties = await this.decisions.dutiesOf(incidentId);
     const planned = planTasks(
-      { record, reports: reportsOf(stored), reopened: reopenedAmong(duties), clocks, zone },
+      {
+        record,
+        reports: reportsOf(stored),
+        conduct: (stored?.determination.duties ?? []).filter(isConduct),
+        reopened: reopenedAmong(duties),
+        clocks,
+        zone,
+      },
       this.forms.tasks,
     );
     const rows = await this.tasks.ofIncident(incidentId);
