@@ -1,0 +1,1 @@
+export { HandOverForms, readHandOverForms } from './hand-over-forms.js';
