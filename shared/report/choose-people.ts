@@ -45,10 +45,28 @@ export function subjectOf(person: PersonRecord): Subject {
   return { name: name ?? id, section: 'people', path: `/people/${id}`, value: person };
 }
 
-function listMayGrow({ people }: IncidentRecord['sections']): Remark[] {
-  if (valueOf(people?.assessment) === 'complete') return [];
-  const text = 'Nobody has said that everybody concerned is listed.';
-  return [{ name: null, state: 'missing', text, section: 'people', path: '/assessment' }];
+/** What keeps the list from being everybody: nobody said that it is whole, or the numbers say that it is not. */
+function listMayGrow({ craft, people }: IncidentRecord['sections']): Remark[] {
+  const listed = people?.people ?? [];
+  const remark = (text: string, path: string): Remark => ({
+    name: null,
+    state: 'missing',
+    text,
+    section: 'people',
+    path,
+  });
+  return [
+    ...(valueOf(people?.assessment) === 'complete'
+      ? []
+      : [remark('Nobody has said that everybody concerned is listed.', '/assessment')]),
+    ...(valueOf(people?.everyoneAccountedFor) === 'no'
+      ? [remark('Somebody is not accounted for.', '/everyoneAccountedFor')]
+      : []),
+    ...(craft?.craft ?? []).flatMap(({ id, name, aboard }) => {
+      const [said, known] = [valueOf(aboard) ?? 0, listed.filter((person) => person.craft === id).length];
+      return known < said ? [remark(`Of ${said} aboard ${name ?? id}, ${known} listed.`, '/people')] : [];
+    }),
+  ];
 }
 
 function openOutcome({ id, name, outcome }: PersonRecord): Remark[] {

@@ -33,7 +33,7 @@ import { Schemas, SchemasController } from './platform/http/schemas.controller.j
 import { RECORD_ROWS, type RecordSettings } from './record/record.api.js';
 import { RecordModule } from './record/record.module.js';
 import { RegisterModule } from './register/register.module.js';
-import { readReportForm } from './report/report.api.js';
+import { ReportForms } from './report/report.api.js';
 import { ReportModule } from './report/report.module.js';
 
 /** What the modules are handed when the service is put together. */
@@ -97,7 +97,7 @@ export class AppModule {
         DecisionModule.with(decision),
         FollowUpModule.with(FollowUpForms.read()),
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
-        ReportModule.with(readReportForm()),
+        ReportModule.with(ReportForms.read()),
         RegisterModule,
         BackupModule,
         HealthModule.with({ packs, version: published.version }),

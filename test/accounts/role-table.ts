@@ -215,6 +215,8 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/reports/:report/worksheet': [...MANAGERS, 'counsel'],
   'GET /api/incidents/:id/reports/:report/notes': [...MANAGERS, 'counsel'],
   'PUT /api/incidents/:id/reports/:report/notes': MANAGERS,
+  'GET /api/incidents/:id/reports/:report/notice': READERS,
+  'GET /api/incidents/:id/reports/:report/notice/page': READERS,
 
   'GET /api/register': STAFF,
   'POST /api/register-exports': MANAGERS,

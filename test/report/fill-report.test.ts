@@ -5,6 +5,8 @@ import { EMPTY, FLEET, FORM, itemOf, matterOf, RICH, saw, textsOf, told } from '
 
 const rich = fillReport(FORM, matterOf(RICH, 'c1.owner', { fleet: FLEET }));
 
+const ONE_CRAFT: IncidentRecord['sections'] = { craft: { craft: [{ id: 'c1', ours: true }] } };
+
 function withSections(sections: IncidentRecord['sections']): IncidentRecord {
   return { ...RICH, sections: { ...RICH.sections, ...sections } };
 }
@@ -53,7 +55,7 @@ const MAPPING: readonly (readonly [string, string, readonly string[]])[] = [
     ],
   ],
   ['9', 'missing', ['Name | PWC 7: Zofia Łódźka | Zofia Łódźka']],
-  ['10', 'answered', ['Aboard | PWC 7 | 2', 'Towed | PWC 7 | 0', 'Aboard | PWC 9 | 1', 'Towed | PWC 9 | 0']],
+  ['10', 'answered', ['Aboard | PWC 7 | 1', 'Towed | PWC 7 | 0', 'Aboard | PWC 9 | 1', 'Towed | PWC 9 | 0']],
   [
     '11',
     'answered',
@@ -191,13 +193,29 @@ describe('the official report, filled in', () => {
     ],
     [
       'a person of whom nobody knows what became',
-      { people: { assessment: saw('complete'), people: [{ id: 'p1', outcome: saw('unknown') }] } },
+      {
+        ...ONE_CRAFT,
+        people: { assessment: saw('complete'), people: [{ id: 'p1', outcome: saw('unknown') }] },
+      },
       '12',
       'unknown',
     ],
     [
+      'fewer people listed than were aboard',
+      { people: { assessment: saw('complete'), people: RICH.sections.people?.people?.slice(0, 1) ?? [] } },
+      '15',
+      'missing',
+    ],
+    [
+      'somebody who is not accounted for',
+      { people: { ...RICH.sections.people, everyoneAccountedFor: saw('no') } },
+      '12',
+      'missing',
+    ],
+    [
       'a death whose cause the examiner has not given',
       {
+        ...ONE_CRAFT,
         people: {
           assessment: saw('complete'),
           people: [{ id: 'p1', outcome: saw('died'), death: { examiner: 'Grayson County' } }],
@@ -208,7 +226,7 @@ describe('the official report, filled in', () => {
     ],
     [
       'a death of which nobody said who decides on the cause',
-      { people: { assessment: saw('complete'), people: [{ id: 'p1', outcome: saw('died') }] } },
+      { ...ONE_CRAFT, people: { assessment: saw('complete'), people: [{ id: 'p1', outcome: saw('died') }] } },
       '12',
       'missing',
     ],

@@ -65,7 +65,7 @@ export const RICH: IncidentRecord = {
           registrationNumber: saw('TX 1234 AB'),
           stateOfNumber: saw('TX'),
           hullNumber: readOff('ABC12345D404', 'the hull'),
-          aboard: saw(2),
+          aboard: saw(1),
           beingTowed: saw(0),
           makeAndModel: saw('Harbor Runner 3'),
           length: saw({ amount: 10.5, unit: 'ft' }),

@@ -3,7 +3,7 @@ import { beforeAll, expect, it } from 'vitest';
 import type { FilledReport } from '../../shared/report/filled-report.js';
 import type { KeptNotes, Printed } from '../../src/server/report/report-book.js';
 import { type Browser, create, describeHouse } from '../accounts/house.js';
-import { bodyOf, openIncident, peopleOf, STITCHED, write } from '../follow-up/desk.js';
+import { bodyOf, DEAD, openIncident, peopleOf, STITCHED, write } from '../follow-up/desk.js';
 import { itemOf } from './report-matters.js';
 import { readOut, readPdf } from './read-pdf.js';
 
@@ -39,9 +39,9 @@ describeHouse('the official reports of an incident', (house) => {
     bodyOf<Report>(await manager.get(`${incident}/reports/${id}`).expect(200));
   const writeNotes = (incident: string, version: number, notes: object, id = 'c1.owner') =>
     manager.put(`${incident}/reports/${id}/notes`).set('If-Match', `"${version}"`).send(notes);
-  const pdf = (browser: Browser, incident: string) =>
+  const pdf = (browser: Browser, incident: string, paper = 'c1.owner/worksheet') =>
     browser
-      .get(`${incident}/reports/c1.owner/worksheet`)
+      .get(`${incident}/reports/${paper}`)
       .buffer(true)
       .parse((answer, done) => {
         const parts: Buffer[] = [];
@@ -177,5 +177,27 @@ describeHouse('the official reports of an incident', (house) => {
     await pdf(manager, incident).expect(200);
     expect((await report(incident)).printed).toHaveLength(2);
     await pdf(staff, incident).expect(403);
+  });
+
+  it('come with a notice for a customer who drove, in two languages, and none for a family that lost somebody', async () => {
+    const incident = await hurt();
+    const path = `${incident}/reports/c1.operator/notice`;
+    const notice = bodyOf<{ notices: { language: string; to: string }[]; recordAt: string }>(
+      await staff.get(path).expect(200),
+    );
+    expect(notice.notices.map(({ language }) => language)).toEqual(['en', 'es']);
+    expect(notice.notices[0]?.to).toBe('To Zofia Łódźka, who operated PWC 7');
+    expect(notice.recordAt).toBe(`${incident}/operator-notices`);
+    const page = await pdf(staff, incident, 'c1.operator/notice/page?language=es').expect(200);
+    expect((await readPdf(page.body as Buffer)).language).toBe('es-US');
+    expect((await report(incident, 'c1.operator')).printed).toMatchObject([{ paper: 'notice' }]);
+    await staff.get(`${path}/page?language=fr`).expect(422);
+    await write(manager, incident.slice('/api/incidents/'.length), 'people', peopleOf(STITCHED, DEAD));
+    for (const one of [path, `${path}/page`]) {
+      const refused = await staff.get(one).expect(409);
+      expect((refused.body as { errors: { code: string }[] }).errors.map(({ code }) => code)).toEqual([
+        'BEREAVED',
+      ]);
+    }
   });
 });

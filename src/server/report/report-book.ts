@@ -11,14 +11,15 @@ export interface KeptNotes extends ReportNotes {
   version: number;
 }
 
-/** That a worksheet was made, and of what: the same content by the same person is listed once. */
+/** That a paper was made, and of what: the same content by the same person is listed once. */
 export interface Printed {
   id: string;
   report: string;
+  paper: 'worksheet' | 'notice';
   by: SignedBy;
   /** RFC 3339. */
   at: string;
-  /** SHA-256 of the report that was printed, as canonical JSON. */
+  /** SHA-256 of what was printed, as canonical JSON. */
   content: string;
 }
 

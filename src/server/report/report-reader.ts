@@ -5,7 +5,6 @@ import { whenItHappened } from '../../../shared/record/when-it-happened.js';
 import type { FilledReport } from '../../../shared/report/filled-report.js';
 import { fillReport } from '../../../shared/report/fill-report.js';
 import { listReports } from '../../../shared/report/list-reports.js';
-import type { ReportForm } from '../../../shared/report/report-form.js';
 import type { FleetDetails } from '../../../shared/report/report-matter.js';
 import { Decisions } from '../decision/decision.api.js';
 import { Determinations } from '../determination/determination.api.js';
@@ -13,6 +12,7 @@ import { Fleet } from '../fleet/fleet.api.js';
 import { Clock } from '../platform/clock.js';
 import { ServiceSections } from '../record/record.api.js';
 import { dutiesFor, type ReportDuty } from './duties-for.js';
+import { ReportForms } from './report-forms.js';
 import { notesOf, ReportBook, type ReportsSection } from './report-book.js';
 
 /** A report with the duties that it answers. */
@@ -35,7 +35,7 @@ export interface IncidentReports {
 @Injectable()
 export class ReportReader {
   constructor(
-    readonly form: ReportForm,
+    private readonly forms: ReportForms,
     private readonly sections: ServiceSections,
     private readonly book: ReportBook,
     private readonly determinations: Determinations,
@@ -55,7 +55,7 @@ export class ReportReader {
     const reports = listReports(record).map((head) => {
       const notes = notesOf(book.notes, head.id);
       return {
-        report: fillReport(this.form, { head, record, notes, fleet, timeZone }),
+        report: fillReport(this.forms.report, { head, record, notes, fleet, timeZone }),
         duties: dutiesFor(head, duties),
       };
     });

@@ -1,5 +1,6 @@
 import { SECTION_NAMES } from '../../../shared/record/incident-record.js';
 import { ITEM_STATES, REPORTERS } from '../../../shared/report/filled-report.js';
+import { NOTICE_LANGUAGES } from '../../../shared/report/renter-notice.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
 import { ReportNotesDto } from '../../../shared/wire/report-requests.dto.js';
 
@@ -88,9 +89,10 @@ export const REPORT_SCHEMAS = {
       object({
         id: text,
         report: text,
+        paper: { enum: ['worksheet', 'notice'] },
         by: object({ account: text, person: text, role: text }),
         at: instant,
-        content: { ...text, description: 'SHA-256 of the report as canonical JSON.' },
+        content: { ...text, description: 'SHA-256 of what was printed, as canonical JSON.' },
       }),
     ),
   }),
@@ -113,6 +115,26 @@ export const REPORT_SCHEMAS = {
         ),
       }),
     ),
+  }),
+  RenterNotices: object({
+    report: text,
+    vessel: text,
+    recipient: { enum: ['operator', 'guardian'] },
+    asOf: instant,
+    minds: { ...texts, description: 'What to mind before it is given.' },
+    notices: listOf(
+      object({
+        language: { enum: NOTICE_LANGUAGES },
+        title: text,
+        to: text,
+        about: text,
+        urgent: text,
+        duties: listOf(object({ law: text, when: text, where: text })),
+        parts: listOf(object({ title: text, text })),
+        given: text,
+      }),
+    ),
+    recordAt: { ...text, description: 'Where it is recorded that the operator was told.' },
   }),
   ReportNotes: { ...schemaOf(ReportNotesDto), examples: [NOTES_EXAMPLE] },
   KeptReportNotes: {

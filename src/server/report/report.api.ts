@@ -1,2 +1,2 @@
-export { readReportForm } from './report-forms.js';
+export { ReportForms } from './report-forms.js';
 export { REPORT_SCHEMAS } from './report-schemas.js';

@@ -1,13 +1,12 @@
-import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import { canonicalBytes } from '../../../shared/proof/canonical-json.js';
-import { sha256Hex } from '../../../shared/proof/sha256-hex.js';
 import { listLacks } from '../../../shared/report/list-lacks.js';
 import { OPINION_CAUTION, REPORT_CAUTIONS } from '../../../shared/report/report-cautions.js';
 import type { PersonActor } from '../accounts/accounts.api.js';
 import { refuse } from '../platform/http/refuse.js';
-import { IncidentAccess, ServiceSections } from '../record/record.api.js';
-import { notesOf, ReportBook } from './report-book.js';
+import { IncidentAccess } from '../record/record.api.js';
+import { PrintLog } from './print-log.js';
+import { notesOf } from './report-book.js';
+import { ReportForms } from './report-forms.js';
 import { type IncidentReports, type ReadReport, ReportReader } from './report-reader.js';
 import { drawWorksheet } from './worksheet/draw-worksheet.js';
 
@@ -15,10 +14,10 @@ import { drawWorksheet } from './worksheet/draw-worksheet.js';
 @Injectable()
 export class ReportsService {
   constructor(
+    private readonly forms: ReportForms,
     private readonly reader: ReportReader,
-    private readonly book: ReportBook,
+    private readonly prints: PrintLog,
     private readonly access: IncidentAccess,
-    private readonly sections: ServiceSections,
   ) {}
 
   /** One line a report: whose it is, how far it is filled in, which duties it answers. */
@@ -55,7 +54,11 @@ export class ReportsService {
     const { id } = await this.access.read(incidentId, actor);
     const all = await this.reader.read(id);
     const found = reportOf(all, reportId);
-    await this.notePrint(id, found, all.asOf, actor);
+    await this.prints.note(
+      id,
+      { report: reportId, paper: 'worksheet', content: found.report, at: all.asOf },
+      actor,
+    );
     const { reference } = all.record.incident;
     return {
       name: `report-${reference}-${reportId.replace('.', '-')}.pdf`,
@@ -65,32 +68,13 @@ export class ReportsService {
         timeZone: all.timeZone,
         asOf: all.asOf,
         printedBy: actor.personName,
-        doubts: this.reader.form.doubts,
+        doubts: this.forms.report.doubts,
       }),
     };
   }
 
-  private async notePrint(
-    incidentId: string,
-    { report }: ReadReport,
-    at: string,
-    actor: PersonActor,
-  ): Promise<void> {
-    const content = sha256Hex(canonicalBytes(report));
-    await this.sections.run(async () => {
-      const book = await this.book.read(incidentId);
-      const before = book.printed.some(
-        (one) => one.report === report.id && one.content === content && one.by.account === actor.accountId,
-      );
-      if (before) return;
-      const by = { account: actor.accountId, person: actor.personName, role: actor.role };
-      const printed = { id: randomUUID(), report: report.id, by, at, content };
-      await this.book.write(incidentId, { ...book, printed: [...book.printed, printed] }, actor);
-    });
-  }
-
   private view({ record, timeZone, asOf, book }: IncidentReports, { report, duties }: ReadReport) {
-    const { citation, readOn, doubts } = this.reader.form;
+    const { citation, readOn, doubts } = this.forms.report;
     return {
       ...report,
       reference: record.incident.reference,
