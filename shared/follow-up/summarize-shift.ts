@@ -18,6 +18,8 @@ export interface OpenCall {
 export interface CraftHeld {
   readonly craftId: string;
   readonly name: string;
+  /** Where it usually leaves from; null where nobody said. Hand-overs signed before stations were listed lack it. */
+  readonly station?: string | null;
   readonly why: readonly string[];
 }
 

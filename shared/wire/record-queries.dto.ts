@@ -7,6 +7,17 @@ import { SECTION_SHAPES } from './record-sections.js';
 const STATUSES: readonly IncidentStatus[] = ['open', 'closed'];
 const section: ValueRule = oneOf([...Object.keys(SECTION_SHAPES), 'incident'], 'the name of a section');
 
+const POINTER =
+  'a pointer into the section, such as /people/p1/outcome (RFC 6901), beside the name of the section';
+const pointer: ValueRule = {
+  expected: POINTER,
+  faultOf: (value) =>
+    typeof value === 'string' && /^(\/([^~/]|~[01])*)+$/.test(value) && value.length <= 500
+      ? null
+      : `Must be ${POINTER}.`,
+  schema: { type: 'string', pattern: '^(/([^~/]|~[01])*)+$' },
+};
+
 /** Which incidents are asked for; latest first. */
 export class ListIncidentsDto extends PageQueryDto {
   @Value(oneOf(STATUSES))
@@ -29,6 +40,10 @@ export class ListIncidentsDto extends PageQueryDto {
 export class ListAmendmentsDto extends PageQueryDto {
   @Value(section)
   section?: string;
+
+  /** A field of that section, or all below it: the history of one answer. */
+  @Value(pointer)
+  pointer?: string;
 }
 
 /** As of which moment the record is asked for; now, without one. */

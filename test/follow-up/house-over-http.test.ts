@@ -61,12 +61,35 @@ describeHouse('claims, closing, hand-overs and house rules', (house) => {
     );
   });
 
+  it('hands over craft that are kept in without an open incident, with their stations', async () => {
+    const station = { name: 'North dock', timeZone: 'America/Chicago' };
+    const { id: stationId } = bodyOf<{ id: string }>(
+      await create(manager, '/api/stations', station).expect(201),
+    );
+    const craft = { unitName: 'PWC 12', type: 'personal-watercraft', stationId };
+    const { id: craftId } = bodyOf<{ id: string }>(await create(manager, '/api/craft', craft).expect(201));
+    const step = { kind: 'do-not-start', reason: 'Water in the engine' };
+    await create(staff, `/api/craft/${craftId}/service-steps`, step).expect(201);
+    const built = bodyOf<{ summary: { craftHeld: object[] } }>(
+      await create(manager, '/api/shift-hand-overs', {}).expect(201),
+    );
+    expect(built.summary.craftHeld).toContainEqual({
+      craftId,
+      name: 'PWC 12',
+      station: 'North dock',
+      why: ['Do not start the engine: Water in the engine'],
+    });
+  });
+
   it('builds a hand-over of what is open, and has two different people sign it in their order', async () => {
     const built = await create(manager, '/api/shift-hand-overs', { remarks: 'Wind at six.' }).expect(201);
     const { id } = bodyOf<{ id: string }>(built);
     expect(built.body).toMatchObject({
       remarks: 'Wind at six.',
-      summary: { openCalls: [{ reference: incident.reference }], craftHeld: [{ name: 'PWC 7' }] },
+      summary: {
+        openCalls: [{ reference: incident.reference }],
+        craftHeld: [{ name: 'PWC 7' }, { name: 'PWC 12' }],
+      },
     });
     const sign = (who: Browser, side: string, version: number) =>
       who.post(`/api/shift-hand-overs/${id}/signatures`).set('If-Match', `"${version}"`).send({ side });
@@ -77,7 +100,7 @@ describeHouse('claims, closing, hand-overs and house rules', (house) => {
     await sign(staff, 'incoming', 1).expect(412);
     await sign(staff, 'incoming', 2).expect(200);
     const page = await staff.get('/api/shift-hand-overs').expect(200);
-    expect(page.body).toMatchObject({ items: [{ id, version: 3 }], next: null });
+    expect(page.body).toMatchObject({ items: [{ id, version: 3 }, { version: 1 }], next: null });
     await staff.get('/api/shift-hand-overs/nowhere').expect(404);
   });
 

@@ -78,6 +78,37 @@ describeEngines('a section', RECORD, (desk) => {
     expect(older.body).toMatchObject({ items: [{ finished: true }, { finished: false }], next: null });
   });
 
+  it('tells the history of one field, and of no field with a name like it', async () => {
+    const id = await client.opened(staff);
+    const path = `/${id}/sections/people`;
+    const people = (name: string, other: string) => ({
+      document: {
+        people: [
+          { id: 'p1', name },
+          { id: 'P1', name: other },
+          { id: 'p_1', name: other },
+        ],
+      },
+      reason: 'She spelled it.',
+    });
+    await client.write(staff, path, people('Ann', 'Bo'), 0);
+    await client.write(staff, path, people('Ann', 'Bob'), 1);
+    await client.write(staff, path, people('Anne', 'Bob'), 2);
+    const history = async (pointer: string, section = '&section=people') =>
+      client.get(staff, `/${id}/amendments?pointer=${encodeURIComponent(pointer)}${section}`);
+    for (const pointer of ['/people/p1/name', '/people/p1']) {
+      const { body } = await history(pointer);
+      const changes = (body['items'] as { changes: { path: string }[] }[]).map((item) => item.changes);
+      expect(changes.at(0)).toMatchObject([{ path: '/people/p1/name', from: 'Ann', to: 'Anne' }]);
+      expect(changes.flat().filter(({ path }) => path === '/people/p1/name')).toHaveLength(2);
+      expect(changes.flat().every(({ path }) => path.startsWith('/people/p1/'))).toBe(true);
+    }
+    expect((await history('/people/p_1/name')).body['items']).toHaveLength(2);
+    expect((await history('/people/p9')).body['items']).toEqual([]);
+    expect((await history('/people/p1', '')).status).toBe(422);
+    expect((await history('people')).status).toBe(422);
+  });
+
   it('written again with the same words stays as it is', async () => {
     const id = await client.opened(staff);
     const path = `/${id}/sections/account`;

@@ -66,7 +66,7 @@ export const HAND_OVER = {
   summary: {
     asOf: AT,
     openCalls: [{ incidentId: INCIDENT_ID, reference: '2026-0042', openedAt: AT }],
-    craftHeld: [{ craftId: ACCOUNT_ID, name: 'PWC 7', why: ['Named in 2026-0042.'] }],
+    craftHeld: [{ craftId: ACCOUNT_ID, name: 'PWC 7', station: 'North dock', why: ['Named in 2026-0042.'] }],
     callBacks: [],
     dueNext: [
       { taskId: TASK_ID, reference: '2026-0042', title: 'Call counsel', dueAt: AT, isPromise: false },

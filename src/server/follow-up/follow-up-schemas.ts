@@ -175,7 +175,7 @@ export const FOLLOW_UP_SCHEMAS: Readonly<Record<string, Schema>> = {
       summary: members({
         asOf: instant,
         openCalls: listOf(members({ incidentId: id, reference: text, openedAt: instant })),
-        craftHeld: listOf(members({ craftId: id, name: text, why: listOf(text) })),
+        craftHeld: listOf(members({ craftId: id, name: text, station: maybe(text), why: listOf(text) })),
         callBacks: listOf(SHIFT_TASK),
         dueNext: listOf(SHIFT_TASK),
       }),

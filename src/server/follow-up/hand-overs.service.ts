@@ -13,6 +13,7 @@ import {
 } from '../../../shared/wire/follow-up-requests.dto.js';
 import { type Page, readPageQuery } from '../../../shared/wire/page-query.dto.js';
 import type { PersonActor } from '../accounts/accounts.api.js';
+import { Fleet } from '../fleet/fleet.api.js';
 import { Clock } from '../platform/clock.js';
 import { CreateOnce } from '../platform/database/create-once.js';
 import { UnitOfWork } from '../platform/database/unit-of-work.js';
@@ -40,6 +41,7 @@ export class HandOvers {
     private readonly incidents: IncidentsService,
     private readonly sections: ServiceSections,
     private readonly crafts: IncidentCrafts,
+    private readonly fleet: Fleet,
     private readonly unitOfWork: UnitOfWork,
     private readonly createOnce: CreateOnce,
     private readonly clock: Clock,
@@ -123,16 +125,26 @@ export class HandOvers {
     return open;
   }
 
+  /** Every craft of the fleet that is kept in, and those of open incidents that have left the fleet. */
   private async craftHeld(open: readonly IncidentOutline[]): Promise<CraftHeld[]> {
-    const held = new Map<string, CraftHeld>();
+    const asked = new Map<string, string>();
+    for (const { id, unitName, inService } of await this.fleet.inUse())
+      if (!inService) asked.set(id, unitName);
     for (const { id } of open) {
-      for (const craft of await this.crafts.of(await this.sections.record(id))) {
-        if (held.has(craft.id)) continue;
-        const why = await this.crafts.whyHeld(craft.id);
-        if (why.length > 0) held.set(craft.id, { craftId: craft.id, name: craft.name, why });
-      }
+      for (const craft of await this.crafts.of(await this.sections.record(id)))
+        asked.set(craft.id, craft.name);
     }
-    return [...held.values()];
+    const held: CraftHeld[] = [];
+    for (const [craftId, name] of asked) {
+      const why = await this.crafts.whyHeld(craftId);
+      if (why.length > 0) held.push({ craftId, name, station: await this.stationOf(craftId), why });
+    }
+    return held;
+  }
+
+  private async stationOf(craftId: string): Promise<string | null> {
+    const stationId = (await this.fleet.craft(craftId))?.stationId ?? null;
+    return stationId === null ? null : ((await this.fleet.station(stationId))?.name ?? null);
   }
 
   private async openTasks(references: Map<string, string>): Promise<ShiftTask[]> {

@@ -5,6 +5,7 @@ import type { JsonValue } from '../../../shared/record/json-value.js';
 import { ASIDE, replayAmendments, type PastAmendment } from '../../../shared/record/replay-amendments.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { type PageRequest, pageOf } from '../platform/http/cursor.js';
+import { refuse } from '../platform/http/refuse.js';
 import type { Author } from './actor-words.js';
 import type { AmendmentRow } from './database/amendment.row.js';
 import { AmendmentsRepository } from './database/amendments.repository.js';
@@ -12,6 +13,13 @@ import { IncidentsRepository } from './database/incidents.repository.js';
 import { IncidentAccess } from './incident-access.js';
 import { HEAD_SECTION } from './incident-head.js';
 import { outlineOf, viewOf, withoutServiceSections } from './incident-views.js';
+
+/** What of a record a history is asked for. */
+export interface FieldOfRecord {
+  readonly section: string | undefined;
+  /** RFC 6901, into the section; items of lists go by their ids. */
+  readonly pointer: string | undefined;
+}
 
 /** The record as a whole: now, as of a moment, and its amendments. */
 @Injectable()
@@ -37,13 +45,25 @@ export class HistoryService {
     return { id, reference, version: rows.length, at, sections: withoutServiceSections(sections) };
   }
 
-  async list(id: string, section: string | undefined, page: PageRequest, actor: Actor) {
+  /**
+   * Amendments, the newest first; of one section, or of one field of it and what is below.
+   * @throws ProblemException 422 for a field without its section
+   */
+  async list(id: string, { section, pointer }: FieldOfRecord, page: PageRequest, actor: Actor) {
     await this.access.read(id, actor);
+    if (pointer !== undefined && section === undefined) {
+      refuse(422, 'Name the section that the pointer leads into.', '/section');
+    }
     const sections = section === undefined ? [...SECTION_NAMES, HEAD_SECTION] : [section];
     const before = page.after === null ? null : Number(page.after.sort);
-    const rows = await this.amendments.page(id, sections, before, page.limit + 1);
+    const rows = await this.amendments.page(id, { sections, pointer, before, take: page.limit + 1 });
     const { items, next } = pageOf(rows, page, ({ sequence }) => ({ sort: String(sequence), id: '' }));
-    return { items: items.map(amendmentView), next };
+    const views = items.map(amendmentView);
+    if (pointer === undefined) return { items: views, next };
+    const about = ({ path }: { path: string }): boolean => path === pointer || path.startsWith(`${pointer}/`);
+    // SQLite compares without regard to letter case, and ids of items do not.
+    const told = views.map((view) => ({ ...view, changes: view.changes.filter(about) }));
+    return { items: told.filter(({ changes }) => changes.length > 0), next };
   }
 }
 

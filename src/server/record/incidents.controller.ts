@@ -131,12 +131,18 @@ export class IncidentsController {
     operationId: 'listAmendments',
     summary: 'Who changed what, when and why; the newest first',
   })
+  @ApiQuery({ name: 'section', required: false, description: 'Only what changed this section.' })
+  @ApiQuery({
+    name: 'pointer',
+    required: false,
+    description: 'Only what changed this field of the section, or a field below it: `/people/p1/outcome`.',
+  })
   amendments(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor) {
-    const { limit, after, section } = readInput(readPageQuery(query, ListAmendmentsDto), 'query');
+    const { limit, after, section, pointer } = readInput(readPageQuery(query, ListAmendmentsDto), 'query');
     const page = pageRequest({
       ...(limit !== undefined && { limit }),
       ...(after !== undefined && { after }),
     });
-    return this.history.list(id, section, page, actor);
+    return this.history.list(id, { section, pointer }, page, actor);
   }
 }

@@ -1,9 +1,17 @@
 import { Injectable } from '@nestjs/common';
-import { In, LessThan, LessThanOrEqual, MoreThan } from 'typeorm';
+import { LessThanOrEqual, MoreThan } from 'typeorm';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { AmendmentRow, type ChangeOpening } from './amendment.row.js';
 
 const CHUNK = 1_000;
+
+export interface AmendmentsPage {
+  readonly sections: readonly string[];
+  readonly pointer: string | undefined;
+  /** The sequence before which the page begins. */
+  readonly before: number | null;
+  readonly take: number;
+}
 
 /** The amendments, read back. */
 @Injectable()
@@ -25,17 +33,26 @@ export class AmendmentsRepository {
     });
   }
 
-  /** A page of those of some sections of one incident, newest first. */
-  page(incidentId: string, sections: readonly string[], before: number | null, take: number) {
-    return this.unitOfWork.manager.find(AmendmentRow, {
-      where: {
-        incidentId,
-        section: In(sections),
-        ...(before === null ? {} : { sequence: LessThan(before) }),
-      },
-      order: { sequence: 'DESC' },
-      take,
-    });
+  /** A page of those of some sections of one incident that changed a field or what is below it, newest first. */
+  page(incidentId: string, { sections, pointer, before, take }: AmendmentsPage): Promise<AmendmentRow[]> {
+    const query = this.unitOfWork.manager
+      .createQueryBuilder(AmendmentRow, 'amendment')
+      .where('amendment.incidentId = :incidentId', { incidentId })
+      .andWhere('amendment.section IN (:...sections)', { sections })
+      .orderBy('amendment.sequence', 'DESC')
+      .limit(take);
+    if (before !== null) query.andWhere('amendment.sequence < :before', { before });
+    if (pointer !== undefined) {
+      const start = `%"path":${JSON.stringify(pointer).slice(0, -1)}`.replaceAll(/(?!^)[!%_]/g, '!$&');
+      query.andWhere(
+        "(amendment.changes LIKE :field ESCAPE '!' OR amendment.changes LIKE :below ESCAPE '!')",
+        {
+          field: `${start}"%`,
+          below: `${start}/%`,
+        },
+      );
+    }
+    return query.getMany();
   }
 
   /** Takes openings away for good, or puts back those that stay. */
