@@ -8,6 +8,9 @@ export interface AccountSection {
   casualtyTypes?: Known<string[]>;
   involvesVesselOrEquipment?: Known<Ternary>;
   oilSheen?: Known<Ternary>;
+  bridgeStruck?: Known<Ternary>;
+  propulsionOrSteeringLost?: Known<Ternary>;
+  seaworthinessImpaired?: Known<Ternary>;
   whatHappened?: Known<string>;
   equipmentFailures?: Known<string>;
   /** Facts, not blame. */

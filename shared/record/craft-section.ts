@@ -23,6 +23,13 @@ export interface Craft {
   inspected?: Known<Ternary>;
   motorized?: Known<Ternary>;
   passengersForHire?: Known<Ternary>;
+  /** Signs of a bareboat rental, or of none: `CharterSigns` of the facts. */
+  crewSupplied?: Known<Ternary>;
+  ownerMayRefuseCrew?: Known<Ternary>;
+  ownerAboard?: Known<Ternary>;
+  renterPaysFuel?: Known<Ternary>;
+  renterInsures?: Known<Ternary>;
+  surveyedBeforeAndAfter?: Known<Ternary>;
   completeLoss?: Known<Ternary>;
   aboard?: Known<number>;
   beingTowed?: Known<number>;

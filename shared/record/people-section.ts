@@ -87,6 +87,10 @@ export interface PersonRecord {
   hospital?: Known<string>;
   inpatient?: Known<Ternary>;
   admittedAt?: Known<string>;
+  /** When a limb or an eye was lost, where it was not in the occurrence itself. */
+  lostAt?: Known<string>;
+  /** When the business learned of the death, admission or loss, and that work caused it. */
+  harmLearnedAt?: Known<string>;
   lostConsciousness?: Known<Ternary>;
   carriedFromScene?: Known<Ternary>;
   incapacitatedHours?: Known<number | 'unknown'>;

@@ -38,6 +38,8 @@ export function personToFacts(
     amputation: valueOf(person.amputation),
     eyeLoss: valueOf(person.eyeLoss),
     admittedAt: valueOf(person.admittedAt),
+    lostAt: valueOf(person.lostAt),
+    harmLearnedAt: valueOf(person.harmLearnedAt),
   });
 }
 

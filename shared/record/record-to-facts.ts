@@ -2,9 +2,17 @@ import { valueOf } from '../call/known.js';
 import type { Craft } from './craft-section.js';
 import { damageToFacts } from './damage-to-facts.js';
 import { definedMembers } from './defined-members.js';
-import type { Assessment, IncidentFacts, Place, Vessel } from './incident-facts.js';
+import type {
+  Assessment,
+  CharterSigns,
+  IncidentFacts,
+  Place,
+  RentalFacts,
+  Vessel,
+} from './incident-facts.js';
 import type { IncidentRecord } from './incident-record.js';
 import { personToFacts } from './people-to-facts.js';
+import type { RentalSection } from './rental-section.js';
 import type { EmergencyResponseSection } from './response-sections.js';
 import type { TimeAndPlace } from './time-and-place.js';
 import { whenItHappened } from './when-it-happened.js';
@@ -36,7 +44,10 @@ export function recordToFacts(record: IncidentRecord): IncidentFacts {
     everyoneAccountedFor: valueOf(people?.everyoneAccountedFor) ?? headcount(response),
     operatorAbleToReport: valueOf(people?.operatorAbleToReport),
     oilSheen: valueOf(account?.oilSheen),
-    vessels: craft.map(vesselOf),
+    bridgeStruck: valueOf(account?.bridgeStruck),
+    propulsionOrSteeringLost: valueOf(account?.propulsionOrSteeringLost),
+    seaworthinessImpaired: valueOf(account?.seaworthinessImpaired),
+    vessels: craft.map((one) => vesselOf(one, sections.rental)),
     peopleAssessment: valueOf(people?.assessment) ?? 'not-yet',
     people: (people?.people ?? []).map((person) => personToFacts(person, craftIds, occurredAt, foundEmpty)),
     damageAssessment: assessmentOf(sections),
@@ -83,7 +94,7 @@ function placeOf(where: TimeAndPlace, businessZone: string): Place {
   });
 }
 
-function vesselOf(craft: Craft): Vessel {
+function vesselOf(craft: Craft, rental: RentalSection | undefined): Vessel {
   return definedMembers<Vessel>({
     id: craft.id,
     use: valueOf(craft.use) ?? cautiousUse(craft),
@@ -96,7 +107,29 @@ function vesselOf(craft: Craft): Vessel {
     motorized: valueOf(craft.motorized),
     documented: valueOf(craft.documented),
     passengersForHire: valueOf(craft.passengersForHire),
+    charter: charterOf(craft),
+    rental: craft.ours === true ? rentalOf(rental) : undefined,
   });
+}
+
+/** Absent while nobody has looked at any of the signs. */
+function charterOf(craft: Craft): CharterSigns | undefined {
+  const signs = definedMembers<CharterSigns>({
+    crewSupplied: valueOf(craft.crewSupplied),
+    ownerMayRefuseCrew: valueOf(craft.ownerMayRefuseCrew),
+    ownerAboard: valueOf(craft.ownerAboard),
+    renterPaysFuel: valueOf(craft.renterPaysFuel),
+    renterInsures: valueOf(craft.renterInsures),
+    surveyedBeforeAndAfter: valueOf(craft.surveyedBeforeAndAfter),
+  });
+  return Object.keys(signs).length > 0 ? signs : undefined;
+}
+
+/** What was agreed, with an extension that was granted; absent while nobody has said when the craft was due back. */
+function rentalOf(rental: RentalSection | undefined): RentalFacts | undefined {
+  const dueBackAt = valueOf(rental?.extendedUntil) ?? valueOf(rental?.dueBackAt);
+  if (dueBackAt === undefined) return undefined;
+  return definedMembers<RentalFacts>({ dueBackAt, returnedAt: valueOf(rental?.returnedAt) });
 }
 
 /** Both are covered by 33 CFR 173.51: leaving the craft out would let the others decide that no report is due. */

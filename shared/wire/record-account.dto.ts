@@ -14,6 +14,15 @@ export class AccountDto implements AccountSection {
   @KnownFact(ternary)
   oilSheen?: Known<Ternary>;
 
+  @KnownFact(ternary)
+  bridgeStruck?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  propulsionOrSteeringLost?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  seaworthinessImpaired?: Known<Ternary>;
+
   @KnownFact(text)
   whatHappened?: Known<string>;
 

@@ -59,6 +59,24 @@ class CraftDto implements Craft {
   passengersForHire?: Known<Ternary>;
 
   @KnownFact(ternary)
+  crewSupplied?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  ownerMayRefuseCrew?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  ownerAboard?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  renterPaysFuel?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  renterInsures?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  surveyedBeforeAndAfter?: Known<Ternary>;
+
+  @KnownFact(ternary)
   completeLoss?: Known<Ternary>;
 
   @KnownFact(count)

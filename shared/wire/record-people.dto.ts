@@ -188,6 +188,12 @@ class PersonRecordDto implements PersonRecord {
   @KnownFact(instant)
   admittedAt?: Known<string>;
 
+  @KnownFact(instant)
+  lostAt?: Known<string>;
+
+  @KnownFact(instant)
+  harmLearnedAt?: Known<string>;
+
   @KnownFact(ternary)
   lostConsciousness?: Known<Ternary>;
 
