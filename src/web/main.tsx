@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { App } from './app/app.js';
+import { beginCallSync } from './call/sync-call.js';
 import { beginSending } from './device/send-outbox.js';
 import { beginSession } from './session/session.js';
 import { beginWorker } from './worker/begin-worker.js';
@@ -9,7 +10,7 @@ document.documentElement.lang = language() === 'es' ? 'es-US' : 'en-US';
 const place = document.getElementById('desk');
 if (place === null) throw new Error('The page has no #desk.');
 render(<App />, place);
-void beginSession().then(beginSending);
+void beginSession().then(beginCallSync).then(beginSending);
 void beginWorker();
 
 // On paper every reason is shown.

@@ -5,7 +5,7 @@ import type { AxeResults } from 'axe-core';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Role } from '../../shared/kernel/role.js';
-import { House, PASSWORD, type Person } from '../accounts/house.js';
+import { create, House, PASSWORD, type Person } from '../accounts/house.js';
 import { launchBrowser } from '../support/browser.js';
 
 export const PHONE = { width: 390, height: 844 };
@@ -72,11 +72,7 @@ export class BrowserDesk {
   /** Enrols the browser as a device; gives the device's id. */
   async enrol(context: BrowserContext, name = 'Dock phone'): Promise<string> {
     const administrator = await this.house.signedIn('administrator');
-    const made = await administrator
-      .post('/api/devices')
-      .set('Idempotency-Key', crypto.randomUUID())
-      .send({ name })
-      .expect(201);
+    const made = await create(administrator, '/api/devices', { name }).expect(201);
     const { id, code } = made.body as { id: string; code: string };
     const answer = await context.request.post(`${this.url}/api/device`, { data: { code } });
     expect(answer.status()).toBe(200);

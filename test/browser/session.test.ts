@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { PASSWORD } from '../accounts/house.js';
+import { create, PASSWORD } from '../accounts/house.js';
 import { BrowserDesk, expectReach, listenForFaults, smallTargets, takePictures, WIDE } from './desk.js';
 
 let desk: BrowserDesk;
@@ -69,11 +69,7 @@ describe('the pages of sign-in and enrolment', () => {
 
   it('enrols a phone with a code that an administrator was shown, once', async () => {
     const administrator = await desk.house.signedIn('administrator');
-    const made = await administrator
-      .post('/api/devices')
-      .set('Idempotency-Key', crypto.randomUUID())
-      .send({ name: 'Dock phone 2' })
-      .expect(201);
+    const made = await create(administrator, '/api/devices', { name: 'Dock phone 2' }).expect(201);
     const page = await desk.visit(null, '/enrol');
     await page.getByLabel('Code').fill((made.body as { code: string }).code);
     await page.getByRole('button', { name: 'Enrol this device' }).click();

@@ -44,7 +44,7 @@ function Header() {
         <summary>{common.pages}</summary>
         <nav aria-label={common.pages}>
           <ul>
-            {pages.map(({ path: to, nav }) => (
+            {pages.map(({ path: own, navPath: to = own, nav }) => (
               <li key={to}>
                 <Link href={to} {...(isWithin(path, to) && { 'aria-current': 'page' })}>
                   {nav}

@@ -14,4 +14,6 @@ export interface PageRoute {
   readonly who: readonly (Role | 'device' | 'anyone')[];
   /** Its name in the list of pages at the top; without one it stands in none. */
   readonly nav?: string;
+  /** Where that leads, if the path has variable parts. */
+  readonly navPath?: string;
 }

@@ -11,6 +11,14 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../session/start-page.js'),
     who: [...STAFF, 'counsel', 'device'],
   },
+  { path: '/call/sheet', load: () => import('../call/sheet-page.js'), who: [...STAFF, 'device'] },
+  {
+    path: '/call/:id?',
+    load: () => import('../call/call-page.js'),
+    who: [...STAFF, 'device'],
+    nav: titles.call,
+    navPath: '/call',
+  },
   { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
   {

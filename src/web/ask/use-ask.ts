@@ -30,14 +30,20 @@ interface Got<Answer> {
  * What the service says at an address; null asks nothing.
  * @example const { data, error, loading, again } = useAsk<RosterAnswer>('/api/roster?from=2026-06-13&to=2026-06-13')
  */
-export function useAsk<Answer>(
+export function useAsk<Answer>(path: string | null, options: AskOptions = {}): Asked<Answer> {
+  return useAskWith(path, options, (address, signal) => ask<Answer>(address, { signal }));
+}
+
+/** The same with another way to fetch, such as page after page. */
+export function useAskWith<Answer>(
   path: string | null,
-  { keep = false, everyMs }: AskOptions = {},
+  { keep = false, everyMs }: AskOptions,
+  fetchIt: (path: string, signal: AbortSignal) => Promise<Answer>,
 ): Asked<Answer> {
   const query = useQuery<Got<Answer>, AskError>({
     queryKey: [path],
     enabled: path !== null,
-    queryFn: ({ signal }) => get<Answer>(path ?? '', keep, signal),
+    queryFn: ({ signal }) => get(path ?? '', keep, () => fetchIt(path ?? '', signal)),
     ...(everyMs !== undefined && { refetchInterval: everyMs }),
   });
   return {
@@ -49,9 +55,13 @@ export function useAsk<Answer>(
   };
 }
 
-async function get<Answer>(path: string, keep: boolean, signal: AbortSignal): Promise<Got<Answer>> {
+async function get<Answer>(
+  path: string,
+  keep: boolean,
+  fetchIt: () => Promise<Answer>,
+): Promise<Got<Answer>> {
   try {
-    const answer = await ask<Answer>(path, { signal });
+    const answer = await fetchIt();
     if (keep) await keepAnswer(path, answer);
     return { answer, keptAt: null };
   } catch (error) {

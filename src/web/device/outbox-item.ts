@@ -43,6 +43,8 @@ export interface QueuedFile extends Queued {
   readonly size: number;
   /** SHA-256 of the bytes, in hexadecimal. */
   readonly sha256: string;
+  /** What is said about it, as `about` of the upload: `{ caption }`. */
+  readonly words?: object;
 }
 
 export type QueuedItem = QueuedRequest | QueuedFile;

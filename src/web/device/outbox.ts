@@ -40,6 +40,7 @@ export async function queueFile(
   incident: string,
   file: Blob & { name?: string },
   about: string,
+  words?: object,
 ): Promise<QueuedFile> {
   const bytes = await file.arrayBuffer();
   const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
@@ -48,7 +49,18 @@ export async function queueFile(
     const shared = envelope(items);
     await keepBytes('files', shared.id, bytes);
     const name = file.name ?? 'photograph';
-    return save({ ...shared, kind: 'file', line: incident, about, incident, name, size: file.size, sha256 });
+    const said = words !== undefined && { words };
+    return save({
+      ...shared,
+      ...said,
+      kind: 'file',
+      line: incident,
+      about,
+      incident,
+      name,
+      size: file.size,
+      sha256,
+    });
   });
 }
 

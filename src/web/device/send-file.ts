@@ -14,12 +14,12 @@ interface Upload {
 
 /** Sends a file piece by piece, going on where it broke off; gives the receipt of the service. */
 export async function sendFile(item: QueuedFile): Promise<unknown> {
-  const { incident, name, size, sha256, key, by } = item;
+  const { incident, name, size, sha256, words, key, by } = item;
   const headers = by === null ? {} : { 'desk-person': by };
   const uploads = `/api/incidents/${incident}/evidence/uploads`;
   const started = await ask<Upload>(uploads, {
     method: 'POST',
-    body: { name, size, sha256 },
+    body: { name, size, sha256, ...(words !== undefined && { about: words }) },
     key,
     headers,
     quiet: true,

@@ -11,10 +11,21 @@ const TRY_AGAIN_MS = 15_000;
 type Sent = (item: QueuedItem, answer: unknown) => void | Promise<void>;
 const listeners = new Set<Sent>();
 
+type NotTaken = (item: QueuedItem) => boolean | Promise<boolean>;
+const refusalListeners = new Set<NotTaken>();
+
 /** Called with each item that has arrived and what the service answered; gives the way to stop that. */
 export function onSent(listener: Sent): () => void {
   listeners.add(listener);
   return () => listeners.delete(listener);
+}
+
+/**
+ * Called with each item that the service refused or that somebody else's change stands against; who deals with it gives
+ * true. Others stay in the outbox for a person to look at.
+ */
+export function onNotTaken(listener: NotTaken): void {
+  refusalListeners.add(listener);
 }
 
 /** Begins to send what waits: now, when something is queued, when the signal comes back, and again while anything is left. */
@@ -68,8 +79,8 @@ async function sendOne(item: QueuedItem): Promise<boolean> {
       await arrived(sending, error.problem.current);
       return true;
     }
-    const state = error.trouble === 'changed-meanwhile' ? 'conflict' : 'refused';
-    await save(mayPass ? { ...item, state: 'waiting' } : { ...item, state, problem: error.problem });
+    if (mayPass) await save({ ...item, state: 'waiting' });
+    else await notTaken(item, error);
     await readOutbox();
     return !mayPass;
   }
@@ -92,6 +103,12 @@ function wasTaken(item: QueuedItem, { problem }: AskError): boolean {
   const { document: now } = (problem.current ?? {}) as { document?: unknown };
   const { document: ours } = (item.body ?? {}) as { document?: unknown };
   return ours !== undefined && JSON.stringify(now) === JSON.stringify(ours);
+}
+
+async function notTaken(item: QueuedItem, { trouble, problem }: AskError): Promise<void> {
+  const state = trouble === 'changed-meanwhile' ? 'conflict' : 'refused';
+  await save({ ...item, state, problem });
+  for (const listener of refusalListeners) if (await listener(item)) return;
 }
 
 async function arrived(item: QueuedItem, answer: unknown): Promise<void> {
