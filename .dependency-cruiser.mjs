@@ -38,6 +38,7 @@ const MODULES = [
   'mail',
   'fleet',
   'law',
+  'vocabulary',
   'place',
   'call',
   'record',

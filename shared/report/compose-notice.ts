@@ -29,7 +29,7 @@ export interface NoticeMatter {
 /**
  * The notice of a customer's duty to report in one language: duty, form, deadline and where to send it, and that the
  * business is not their lawyer. Nothing of it is the customer's account, and nothing is told of anybody else.
- * @example composeNotice(english, { recipient: 'operator', name: 'Ann', … }).to // 'To Ann, who operated PWC 7'
+ * @example composeNotice(english, { recipient: 'operator', name: 'Ann', … }).to // 'To Ann (operator of PWC 7)'
  */
 export function composeNotice(words: NoticeWords, matter: NoticeMatter): RenterNotice {
   const { recipient, reference, occurredAt, vessel } = matter;

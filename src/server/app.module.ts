@@ -35,6 +35,7 @@ import { RecordModule } from './record/record.module.js';
 import { RegisterModule } from './register/register.module.js';
 import { ReportForms } from './report/report.api.js';
 import { ReportModule } from './report/report.module.js';
+import { VocabularyModule } from './vocabulary/vocabulary.module.js';
 
 /** What the modules are handed when the service is put together. */
 export interface Parts {
@@ -90,6 +91,7 @@ export class AppModule {
         MailDeskModule,
         FleetModule.with(AccountsModule),
         LawModule.with(packs),
+        VocabularyModule,
         RecordModule.with(record),
         OutingModule,
         EvidenceModule.with(evidence),

@@ -38,6 +38,7 @@ import { projectRoot } from './platform/project-root.js';
 import { headsFileOf, RecordSettings } from './record/record.api.js';
 import { REGISTER_SCHEMAS } from './register/register-schemas.js';
 import { REPORT_SCHEMAS } from './report/report.api.js';
+import { VOCABULARY_SCHEMAS } from './vocabulary/vocabulary.api.js';
 
 /** A document of facts is a few kilobytes; this leaves room for the longest that people could write. */
 const BODY_LIMIT_BYTES = 1024 * 1024;
@@ -124,6 +125,7 @@ function describe(
       ...FOLLOW_UP_SCHEMAS,
       ...CALENDAR_SCHEMAS,
       ...REPORT_SCHEMAS,
+      ...VOCABULARY_SCHEMAS,
       ...REGISTER_SCHEMAS,
       ...BACKUP_SCHEMAS,
       ...Object.fromEntries(

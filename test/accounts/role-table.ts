@@ -22,6 +22,7 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/law': ANYONE,
   'GET /api/law/packs': ANYONE,
   'GET /api/law/:code': ANYONE,
+  'GET /api/vocabulary': ANYONE,
   'GET /api/schemas/:name': ANYONE,
   'POST /api/determinations': ANYONE,
 

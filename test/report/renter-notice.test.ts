@@ -71,7 +71,7 @@ describe('the words of the notice', () => {
       'en',
       [
         /must be reported/, // duty
-        /To Zofia Łódźka, who operated PWC 7/,
+        /To Zofia Łódźka \(operator of PWC 7\)/,
         /Saturday 13 June 2026, 11:20/,
         /Federal rule: report required By Monday 15 June 2026, 11:20 Send it to: Texas Parks and Wildlife Department\./,
         /Oklahoma: a report may be required If required, by Tuesday 23 June 2026, 11:20 Ask the state agency/,
@@ -86,7 +86,7 @@ describe('the words of the notice', () => {
       'es',
       [
         /debe notificarse/,
-        /Para Zofia Łódźka, que conducía PWC 7/,
+        /Para Zofia Łódźka \(al mando de PWC 7\)/,
         /sábado 13 de junio de 2026, 11:20/,
         /Norma federal: el informe es obligatorio A más tardar el lunes 15 de junio de 2026, 11:20/,
         /Oklahoma: el informe puede ser obligatorio/,
@@ -119,8 +119,8 @@ describe('the words of the notice', () => {
   });
 
   it('take a name for a name, whatever is in it', () => {
-    expect(notice('en', { name: '{vessel}' }).to).toBe('To {vessel}, who operated PWC 7');
-    expect(notice('en', { name: null }).to).toBe('To the person, who operated PWC 7');
+    expect(notice('en', { name: '{vessel}' }).to).toBe('To {vessel} (operator of PWC 7)');
+    expect(notice('en', { name: null }).to).toBe('To the person who drove (operator of PWC 7)');
   });
 
   it.each<NoticeLanguage>(['en', 'es'])('fit on one tagged page in their language: %s', async (language) => {

@@ -186,7 +186,7 @@ describeHouse('the official reports of an incident', (house) => {
       await staff.get(path).expect(200),
     );
     expect(notice.notices.map(({ language }) => language)).toEqual(['en', 'es']);
-    expect(notice.notices[0]?.to).toBe('To Zofia Łódźka, who operated PWC 7');
+    expect(notice.notices[0]?.to).toBe('To Zofia Łódźka (operator of PWC 7)');
     expect(notice.recordAt).toBe(`${incident}/operator-notices`);
     const page = await pdf(staff, incident, 'c1.operator/notice/page?language=es').expect(200);
     expect((await readPdf(page.body as Buffer)).language).toBe('es-US');

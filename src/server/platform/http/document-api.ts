@@ -36,6 +36,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('determination')
     .addTag('decision')
     .addTag('law')
+    .addTag('vocabulary')
     .addTag('accounts')
     .addTag('fleet')
     .addTag('record')

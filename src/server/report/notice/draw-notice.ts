@@ -30,11 +30,11 @@ export function drawNotice(notice: RenterNotice, { reference, asOf }: Printing):
     const top = paper.document.y;
     paper.rule(top, 1.2);
     const row = paper.group('TR', table);
-    paper.write('TH', law, { font: 'bold', size: 10.5, width: 216 }, row, top + 6);
+    paper.write('TH', law, { font: 'bold', size: 10.5, width: 206 }, row, top + 6);
     const below = paper.document.y;
-    paper.write('TD', when, { font: 'figures', size: 12, left: 276, width: 288 }, row, top + 5);
+    paper.write('TD', when, { font: 'figures', size: 11, left: 264, width: 300 }, row, top + 5);
     const right = paper.document.y;
-    paper.write('TD', where, { size: 9.5, width: 216 }, row, below);
+    paper.write('TD', where, { size: 9.5, width: 206 }, row, below);
     paper.document.y = Math.max(right, paper.document.y);
     row.end();
   }
@@ -42,11 +42,11 @@ export function drawNotice(notice: RenterNotice, { reference, asOf }: Printing):
   paper.space(8);
   paper.rule(paper.document.y, 1.2);
   for (const { title, text } of notice.parts) {
-    paper.space(8);
-    paper.write('H2', title, { font: 'bold', size: 11.5 });
-    paper.write('P', text, { size: 10.5 });
+    paper.space(6);
+    paper.write('H2', title, { font: 'bold', size: 11 });
+    paper.write('P', text);
   }
-  paper.space(34);
+  paper.space(28);
   const { y } = paper.document;
   paper.rule(y, 0.8);
   paper.write('P', notice.given, { size: 9 }, undefined, y + 4);
