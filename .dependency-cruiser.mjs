@@ -51,6 +51,7 @@ const MODULES = [
   'hand-over',
   'register',
   'backup',
+  'demo',
   'health',
 ];
 

@@ -15,7 +15,8 @@ export interface ChangedReport {
 
 /**
  * What changed from one determination to the next that bears on a decision: outcome, deadline, reporter, authority
- * and law, and reports that came or went. Anything else, such as another reason or question, is no change.
+ * and law, a further ground of what is required, and reports that came or went. Anything else, such as another
+ * question, is no change.
  * @example compareReports([required], [required]) // []
  */
 export function compareReports(
@@ -58,6 +59,8 @@ function changesOf(was: OwedReport, now: OwedReport): Change[] {
     const [from, to] = [OUTCOME_WORDS[old.outcome], OUTCOME_WORDS[duty.outcome]];
     tell('outcome', `It was “${from}” and is now “${to}”.`);
   }
+  for (const text of furtherGrounds(old, duty))
+    tell('ground', `A further ground for it is now known. ${text}`);
   if (clockMoved(old, duty)) tell('deadline', `It was ${clockWords(old)}, and is now ${clockWords(duty)}.`);
   if (was.reporter.who !== now.reporter.who) {
     tell(
@@ -76,6 +79,17 @@ function changesOf(was: OwedReport, now: OwedReport): Change[] {
   return changes;
 }
 
+const REACH = 'applies/';
+
+/** What alone would make it required now and was not known to before; where it was required anyway. */
+function furtherGrounds(was: Duty, now: Duty): string[] {
+  if (was.outcome !== 'required' || now.outcome !== 'required') return [];
+  const known = new Set(was.reasons.filter(({ value }) => value === 'true').map(({ trigger }) => trigger));
+  return now.reasons
+    .filter(({ trigger, value }) => value === 'true' && !trigger.startsWith(REACH) && !known.has(trigger))
+    .map(({ text }) => text);
+}
+
 /** A sooner clock that was possible and is ruled out moves no deadline of a report that is required anyway. */
 function clockMoved(old: Duty, now: Duty): boolean {
   if (instant(old.dueAt) !== instant(now.dueAt)) return true;
@@ -90,11 +104,14 @@ function instant(at: string | null): number | null {
 }
 
 function clockWords(duty: Duty): string {
-  const due = earliestDue(duty);
-  if (due === null) return 'without a deadline';
-  const possibly = due === duty.dueAt ? '' : ', as far as it can be told';
-  const when = `${due.slice(0, 10)} ${due.slice(11, 16)}`;
-  return duty.immediate ? `due without delay from ${when}${possibly}` : `due by ${when}${possibly}`;
+  const earliest = earliestDue(duty);
+  if (earliest === null) return 'without a deadline';
+  const due = `due ${duty.immediate ? 'without delay from' : 'by'}`;
+  const told = (at: string): string => `${at.slice(0, 10)} ${at.slice(11, 16)}`;
+  if (earliest === duty.dueAt) return `${due} ${told(earliest)}`;
+  return duty.dueAt === null
+    ? `${due} ${told(earliest)}, as far as it can be told`
+    : `${due} ${told(duty.dueAt)}, and perhaps already ${told(earliest)}`;
 }
 
 const WHO: Readonly<Record<Reporter['who'], string>> = {

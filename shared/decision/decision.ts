@@ -48,7 +48,15 @@ export type Decision = Signing &
 /** What about a report is not as it was, in plain words. */
 export interface Change {
   readonly what:
-    'appeared' | 'gone' | 'outcome' | 'deadline' | 'reporter' | 'authority' | 'law' | 'operator-says';
+    | 'appeared'
+    | 'gone'
+    | 'outcome'
+    | 'ground'
+    | 'deadline'
+    | 'reporter'
+    | 'authority'
+    | 'law'
+    | 'operator-says';
   readonly text: string;
 }
 

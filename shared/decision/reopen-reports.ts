@@ -9,7 +9,8 @@ export type NewReopening = Omit<Reopening, 'id' | 'at' | 'determination'>;
 
 /**
  * What the step from one determination to the next reopens: each report on which something was signed or filed and
- * that is not as it was. A filed one is to be supplemented. Once anything was decided on an incident, a report that
+ * that is not as it was. A filed one is to be supplemented, also where a further ground became known, such as a death
+ * after an injury was reported: what was filed does not tell it. Once anything was decided on an incident, a report that
  * was not called for before is told too, unless nothing is due on it.
  * @example reopenReports(before, after, { decisions: [], reopenings: [], filings: [] }) // []
  */
@@ -23,6 +24,8 @@ export function reopenReports(
     const now = findReport(after, key);
     const was = findReport(before, formerKey);
     const touched = now === null ? touchedBy(was, before, book) : touchedBy(now, after, book);
+    const groundsAlone = changes.every(({ what }) => what === 'ground');
+    if (groundsAlone && touched?.filing === undefined) return [];
     if (touched !== null) return [{ ...key, ...touched, changes }];
     return was === null && now !== null && now.duty.outcome !== 'not-required' ? [{ ...key, changes }] : [];
   });

@@ -1,5 +1,7 @@
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { createApp } from './create-app.js';
+import { DemoError, type DemoSignIn, loadDemo } from './demo/demo.api.js';
 import { EscalationWatch } from './follow-up/follow-up.api.js';
 import { RulePackError } from './law/law.api.js';
 import { type Config, ConfigError, readConfig } from './platform/config.js';
@@ -9,7 +11,10 @@ import { DatabaseUnavailableError } from './platform/database/open-database.js';
 /** Starts the service; what stops the start is said in one message, with exit status 1. */
 async function start(): Promise<void> {
   const config = readConfig(process.env);
-  const app = await createApp(config);
+  let app = await createApp(config);
+  const demo = config.demo ? await fillIfEmpty(app, config) : undefined;
+  // The clock of the one that was filled stands where the story ends.
+  if (demo !== undefined) app = await createApp(config);
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     // What is being answered is answered; nothing new is taken.
     process.once(signal, () => void app.close());
@@ -20,9 +25,43 @@ async function start(): Promise<void> {
   console.log(`Listening on ${await app.getUrl()}`);
   console.log(`Time zone of the business: ${config.timeZone} (BUSINESS_TIME_ZONE)`);
   console.log(`Mail goes ${nameMail(config.mail)}`);
+  if (demo !== undefined) console.log(tellDemo(demo));
   if (hasNoAccount) console.log(NO_ACCOUNT);
   if (isOpenToListeners(config)) console.error(PLAIN_HTTP);
 }
+
+/** Loads the demonstration where there is no account yet, and closes the service that it was loaded through. */
+async function fillIfEmpty(
+  app: NestFastifyApplication,
+  { timeZone }: Config,
+): Promise<DemoSignIn[] | undefined> {
+  if (!(await app.get(FirstAdministrator).isMissing())) return undefined;
+  console.log('This desk is empty: loading the demonstration. DEMO=no begins without.');
+  try {
+    return await loadDemo(app, { timeZone, tell: tellProgress });
+  } finally {
+    await app.close();
+  }
+}
+
+/** Written over itself on a terminal; a log has no use for it. */
+function tellProgress(done: number, total: number): void {
+  if (process.stdout.isTTY) process.stdout.write(`\r${done} of ${total} steps${done === total ? '\n' : ''}`);
+}
+
+function tellDemo(people: readonly DemoSignIn[]): string {
+  return [
+    'Demonstration: an invented rental business on Lake Texoma, invented people. Never record a real incident in it.',
+    'Sign in as one of these; the passwords were made now and are shown only here:',
+    ...people.map(
+      ({ role, signInName, password, name }) =>
+        `  ${role.padEnd(14)} ${signInName.padEnd(8)} ${password}   ${name}`,
+    ),
+  ].join('\n');
+}
+
+const HALF_A_DEMO =
+  'The demonstration could not be loaded to its end. Delete the database and start again, or begin without it by DEMO=no.';
 
 const NO_ACCOUNT = [
   'There is no account yet. Make the first administrator, who makes the others:',
@@ -47,6 +86,7 @@ function reasonOf(error: unknown): string {
     error instanceof DatabaseUnavailableError
   )
     return error.message;
+  if (error instanceof DemoError) return `${HALF_A_DEMO}\n${error.message}`;
   if (!(error instanceof Error)) return String(error);
   const { code } = error as NodeJS.ErrnoException;
   if (code === 'EADDRINUSE')

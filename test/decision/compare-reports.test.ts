@@ -47,7 +47,7 @@ describe('what changed', () => {
       aReport(),
       aReport({ dueAtIfRequired: SOONER }),
       [
-        'deadline: It was due by 2026-06-23 11:20, and is now due by 2026-06-15 11:20, as far as it can be told.',
+        'deadline: It was due by 2026-06-23 11:20, and is now due by 2026-06-23 11:20, and perhaps already 2026-06-15 11:20.',
       ],
     ],
     ['a sooner clock ruled out', aReport({ dueAtIfRequired: SOONER }), aReport(), []],

@@ -191,3 +191,24 @@ describe('reopening', () => {
     expect(reopenForOperator(change, 'A', reports, book({ ...filed, decisions: [sign] }))).toEqual([]);
   });
 });
+
+// 33 CFR 173.55(a): each of its grounds makes the report required; what was filed tells those that were known.
+describe('a further ground for a report that is required anyway', () => {
+  const ground = (trigger: string, value: 'true' | 'unknown') => ({ trigger, value, text: `${trigger}.` });
+  const hurt = aReport({ reasons: [ground('needs-beyond-first-aid', 'true'), ground('death', 'unknown')] });
+  const died = aReport({ reasons: [ground('needs-beyond-first-aid', 'true'), ground('death', 'true')] });
+
+  it('is to be supplemented where the report was filed, and said once', () => {
+    const [reopening, ...others] = reopenReports([hurt], [died], book(filed));
+    expect(reopening?.changes).toEqual([
+      { what: 'ground', text: 'A further ground for it is now known. death.' },
+    ]);
+    expect(others).toEqual([]);
+    expect(reopenReports([died], [died], book(filed))).toEqual([]);
+  });
+
+  it('reopens nothing where it was signed and is still to be filed, and nothing when it goes away', () => {
+    expect(reopenReports([hurt], [died], book({ decisions: [sign] }))).toEqual([]);
+    expect(reopenReports([died], [hurt], book(filed))).toEqual([]);
+  });
+});

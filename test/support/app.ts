@@ -31,6 +31,7 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
     },
     tls: undefined,
     trustedProxy: undefined,
+    demo: false,
     firstAdministrator: undefined,
   };
 }

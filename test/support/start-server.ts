@@ -39,6 +39,7 @@ export async function failToStart(environment: Record<string, string>): Promise<
 async function start(environment: Record<string, string>): Promise<RunningServer | FailedStart> {
   const folder = mkdtempSync(join(tmpdir(), 'desk-start-'));
   const own = {
+    DEMO: 'no',
     DATABASE_URL: `sqlite:${join(folder, 'desk.sqlite')}`,
     ...(environment['SMTP_URL'] === undefined && { MAIL_FOLDER: join(folder, 'mail') }),
   };

@@ -10,7 +10,7 @@ export {
 } from './actor.js';
 export { type AccountDesk, openAccountDesk } from './account-desk.js';
 export { AccountFinder, type FoundAccount } from './account-finder.js';
-export type { NewAccount } from './accounts.service.js';
+export { AccountsService, type NewAccount } from './accounts.service.js';
 export { PinConfirmations } from './pin-confirmations.service.js';
 export { RosterService } from './roster.service.js';
 

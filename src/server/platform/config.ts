@@ -25,6 +25,8 @@ export interface Config {
   tls: Tls | undefined;
   /** The proxies that are believed when they say who asks, and by HTTPS or not. */
   trustedProxy: string[] | undefined;
+  /** Whether an empty desk is filled with the demonstration. */
+  demo: boolean;
   /** Made when there is no account yet. */
   firstAdministrator: { name: string; password: string } | undefined;
 }
@@ -42,7 +44,8 @@ type Environment = Record<string, string | undefined>;
  * Reads HOST (127.0.0.1), PORT (8080), RULE_PACKS_DIR (the packs of the project), DATABASE_URL (a SQLite file under
  * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), EVIDENCE_FOLDER (beside
  * the database) and the limits of evidence-config.ts, DECISION_LEAD_HOURS (24), LAW_RECHECK_MONTHS (12), SMTP_URL with
- * MAIL_FROM or MAIL_FOLDER (var/mail), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none).
+ * MAIL_FROM or MAIL_FOLDER (var/mail), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none),
+ * DEMO (yes, and no where FIRST_ADMIN_NAME is set).
  * @throws ConfigError naming every variable at fault
  */
 export function readConfig(environment: Environment): Config {
@@ -80,6 +83,7 @@ export function readConfig(environment: Environment): Config {
   const tls = readTls(environment, faults);
   const trustedProxy = readTrustedProxy(environment, faults);
   const firstAdministrator = readFirstAdministrator(environment, faults);
+  const demo = readDemo(environment['DEMO'], firstAdministrator !== undefined, faults);
   if (faults.length > 0 || database === undefined || evidence === undefined || mail === undefined)
     throw new ConfigError(faults);
   return {
@@ -94,8 +98,18 @@ export function readConfig(environment: Environment): Config {
     mail,
     tls,
     trustedProxy,
+    demo,
     firstAdministrator,
   };
+}
+
+/** A desk with a first administrator of its own is somebody's real one. */
+function readDemo(said: string | undefined, isReal: boolean, faults: string[]): boolean {
+  if (said === undefined) return !isReal;
+  if (said !== 'yes' && said !== 'no') faults.push(`DEMO is ${JSON.stringify(said)}: give yes or no.`);
+  if (said === 'yes' && isReal)
+    faults.push('DEMO and FIRST_ADMIN_NAME do not go together: leave out one of them.');
+  return said === 'yes';
 }
 
 function readFirstAdministrator(environment: Environment, faults: string[]): Config['firstAdministrator'] {
