@@ -46,6 +46,7 @@ export interface OperatorQuestion {
   readonly rules: DecisionRules;
 }
 
+const LOST: ReadonlySet<string> = new Set(['died', 'missing', 'not-back']);
 const HOUR_MS = 3_600_000;
 const OWNER = 'File the owner’s own report, on what is known (33 CFR 173.55(c)).';
 
@@ -65,7 +66,7 @@ export function proposeOperatorNotice(question: OperatorQuestion): OperatorPropo
   if (isBereaved(facts, reporter.vessel)) {
     return {
       code: 'OWNER_REPORTS',
-      text: `Somebody aboard died or is missing: send the family no notice. ${OWNER}`,
+      text: `Somebody aboard died, is missing or is not back: send the family no notice. ${OWNER}`,
     };
   }
   if (reporter.who === 'owner')
@@ -88,11 +89,12 @@ export function proposeOperatorNotice(question: OperatorQuestion): OperatorPropo
     return { code: 'OWNER_REPORTS', text: `${why} ${OWNER}` };
   }
   const by = due === null ? '' : ` by ${localTime(due, now)}`;
+  const must = duty.outcome === 'required' ? 'The operator must' : 'If it is required, the operator must';
   return notices.some(({ told }) => told === 'yes')
     ? { code: 'ASK_OPERATOR', text: `The operator was told. Ask${by} whether it was filed.` }
     : {
         code: 'TELL_OPERATOR',
-        text: `The operator must report${by}: somebody tells them, and asks for the confirmation.`,
+        text: `${must} report${by}: somebody tells them, and asks for the confirmation.`,
       };
 }
 
@@ -100,11 +102,11 @@ function atLead(due: string | null, now: number, { leadHours }: DecisionRules): 
   return due === null || now >= Date.parse(due) - leadHours * HOUR_MS;
 }
 
-/** Somebody aboard the craft, or aboard nobody knows which, died or is missing. */
+/** Somebody aboard the craft, or aboard nobody knows which, died, is missing or is not back. */
 export function isBereaved({ people }: Pick<IncidentFacts, 'people'>, vessel: string | null): boolean {
   return people.some(
     (person) =>
-      (person.outcome === 'died' || person.outcome === 'missing') &&
+      LOST.has(person.outcome) &&
       (vessel === null || person.vessel === undefined || person.vessel === vessel),
   );
 }

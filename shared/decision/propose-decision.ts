@@ -1,5 +1,5 @@
 import { localTime } from '../time/tell-time.js';
-import { earliestDue, type DecisionRules } from './decision.js';
+import { type Decision, earliestDue, type DecisionRules } from './decision.js';
 import type { OwedReport } from './owed-report.js';
 
 export type ProposalCode =
@@ -26,6 +26,10 @@ export interface ProposalQuestion {
   readonly report: OwedReport;
   readonly filed: boolean;
   readonly supplementDue: boolean;
+  /** The decision that stands. */
+  readonly decision: Decision | null;
+  /** Why a call to the agency or counsel comes before "no report due", in a sentence; empty when none is needed. */
+  readonly callFirst: string;
   /** RFC 3339: when the record first showed this clock. */
   readonly knownAt: string;
   /** Epoch milliseconds. */
@@ -36,11 +40,12 @@ export interface ProposalQuestion {
 const HOUR_MS = 3_600_000;
 
 /**
- * The proposal for a report as it stands; null once it is filed and nothing has changed since.
+ * The proposal for a report as it stands; null once it is filed, once it was signed that nothing is due, and while
+ * somebody has signed to wait.
  * @example proposeDecision({ …, now: clock - 23 * 3_600_000 })?.code // 'LEAD_TIME'
  */
 export function proposeDecision(question: ProposalQuestion): Proposal | null {
-  const { report, filed, supplementDue } = question;
+  const { report, filed, supplementDue, decision, now, callFirst } = question;
   const { outcome } = report.duty;
   if (supplementDue) {
     return say(
@@ -49,13 +54,17 @@ export function proposeDecision(question: ProposalQuestion): Proposal | null {
       'What was filed is no longer how it stands: supplement the filed report.',
     );
   }
-  if (filed) return null;
+  if (filed || decision?.kind === 'no-report') return null;
+  if (decision?.kind === 'wait' && now < Date.parse(decision.until)) return null;
   if (outcome === 'not-required') {
-    return say(
-      'NOTHING_DUE',
-      'no-report',
-      'No report is due on the facts as they stand: sign that, so that it is decided.',
-    );
+    const text = 'No report is due on the facts as they stand';
+    return callFirst === ''
+      ? say('NOTHING_DUE', 'no-report', `${text}: sign that, so that it is decided.`)
+      : say(
+          'NOTHING_DUE',
+          'no-report',
+          `${text}. ${callFirst} Call the agency or counsel and log it, then sign.`,
+        );
   }
   const due = earliestDue(report.duty);
   if (due === null) {

@@ -22,7 +22,7 @@ const notice = (changes: Partial<OperatorNotice> = {}): OperatorNotice => ({
   ...changes,
 });
 
-const person = (outcome: 'died' | 'missing' | 'unhurt', vessel?: string) => ({
+const person = (outcome: 'died' | 'missing' | 'not-back' | 'unhurt', vessel?: string) => ({
   id: 'p2',
   role: 'passenger' as const,
   outcome,
@@ -85,6 +85,12 @@ describe('what is proposed about the customer who drove', () => {
     ],
     ['no notice after a death aboard', 3, with_(person('died', 'A')), 'OWNER_REPORTS'],
     ['no notice while somebody of that craft is missing', 3, with_(person('missing', 'A')), 'OWNER_REPORTS'],
+    [
+      'no notice while somebody of that craft is not back',
+      3,
+      with_(person('not-back', 'A')),
+      'OWNER_REPORTS',
+    ],
     ['no notice while nobody knows whose craft the dead was on', 3, with_(person('died')), 'OWNER_REPORTS'],
     ['a notice where somebody of another craft died', 3, with_(person('died', 'B')), 'TELL_OPERATOR'],
     ['nothing once it is filed', 30, { filed: true }, undefined],
@@ -102,7 +108,7 @@ describe('what is proposed about the customer who drove', () => {
 
   it('after a death says to send the family nothing', () => {
     expect(propose(3, with_(person('died', 'A')))?.text).toBe(
-      'Somebody aboard died or is missing: send the family no notice. File the owner’s own report, on what is known (33 CFR 173.55(c)).',
+      'Somebody aboard died, is missing or is not back: send the family no notice. File the owner’s own report, on what is known (33 CFR 173.55(c)).',
     );
   });
 

@@ -5,13 +5,15 @@ import { proposeDecision, type ProposalQuestion } from '../../shared/decision/pr
 import { judgeSigning } from '../../shared/decision/judge-signing.js';
 import type { OwedReport } from '../../shared/decision/owed-report.js';
 import { quietGrounding } from '../determination/situation.js';
-import { aReport, hoursAfter, instant, nothingDue, reportOf, undetermined } from './reports.js';
+import { aDecision, aReport, hoursAfter, instant, nothingDue, reportOf, undetermined } from './reports.js';
 
 function propose(report: OwedReport, hours: number, changes: Partial<ProposalQuestion> = {}) {
   return proposeDecision({
     report,
     filed: false,
     supplementDue: false,
+    decision: null,
+    callFirst: '',
     knownAt: instant(hoursAfter(0)),
     now: hoursAfter(hours),
     rules: USUAL_RULES,
@@ -20,6 +22,7 @@ function propose(report: OwedReport, hours: number, changes: Partial<ProposalQue
 }
 
 const IN_48_H = instant(hoursAfter(48));
+const WAIT = aDecision({ kind: 'wait', until: instant(hoursAfter(24)), questions: ['What care?'] });
 
 describe('the proposal', () => {
   it.each<[string, OwedReport, number, Partial<ProposalQuestion>, string | undefined]>([
@@ -54,6 +57,9 @@ describe('the proposal', () => {
     ['not known, without a clock', undetermined(null), 3, {}, 'ASK_NOW'],
     ['nothing due', nothingDue(), 3, {}, 'NOTHING_DUE'],
     ['filed', aReport({ dueAt: IN_48_H }), 49, { filed: true }, undefined],
+    ['signed away', nothingDue(), 3, { decision: aDecision() }, undefined],
+    ['waited for', undetermined(IN_48_H), 3, { decision: WAIT }, undefined],
+    ['no longer waited for', undetermined(IN_48_H), 24, { decision: WAIT }, 'LEAD_TIME'],
     [
       'filed, and changed since',
       aReport({ dueAt: IN_48_H }),
@@ -63,6 +69,13 @@ describe('the proposal', () => {
     ],
   ])('on a report that is %s', (_name, report, hours, changes, code) => {
     expect(propose(report, hours, changes)?.code).toBe(code);
+  });
+
+  it('that nothing is due tells of the call that comes first where nobody here has read the law', () => {
+    const callFirst = 'Its rule was read in a secondary source, not in the law.';
+    expect(propose(nothingDue(), 3, { callFirst })?.text).toBe(
+      `No report is due on the facts as they stand. ${callFirst} Call the agency or counsel and log it, then sign.`,
+    );
   });
 
   it('after stitches a week later says that the limit had passed before we knew', () => {

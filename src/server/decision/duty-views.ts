@@ -106,6 +106,8 @@ function viewDuty(report: OwedReport, all: readonly OwedReport[], question: Duty
       report,
       filed,
       supplementDue: standing.supplementDue,
+      decision: standing.decision,
+      callFirst: report.gone === true ? '' : because,
       knownAt: row?.clockSince ?? stored.madeAt,
       now,
       rules,
