@@ -22,12 +22,15 @@ export type Verdict = (
 /**
  * Decides one item under a profile and what the sender chose. What was chosen for the item itself comes before what was
  * chosen for its kind; having more go than the profile would is an override, unless the profile leaves it to the sender.
+ * Notes that a lawyer asked for are overridden by nobody.
  * @example decideItem({ kind: 'privileged', id: 'privileged' }, insurer, NO_CHOICES).does // 'stays'
  */
 export function decideItem({ kind, id, owner }: Item, profile: Profile, sender: SenderChoices): Verdict {
   const decision = kind === undefined ? undefined : profile.decisions[kind];
   if (decision === undefined) return { does: 'stays', reason: UNDECIDED, by: 'profile' };
   const { choices, person } = sender;
+  if (kind === 'privileged' && profile.recipient !== 'counsel')
+    return { does: 'stays', reason: decision.reason, by: 'profile' };
   const chosen = choices.find(({ what }) => what === id) ?? choices.find(({ what }) => what === kind);
   if (chosen?.does === 'stays') return { does: 'stays', reason: chosen.reason ?? HELD_BACK, by: 'choice' };
   if (chosen !== undefined && decision.does !== 'goes') {

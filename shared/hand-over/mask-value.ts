@@ -8,7 +8,7 @@ import type { Masking } from './hand-over-profile.js';
  */
 export function maskValue(how: Masking, value: JsonValue): JsonValue {
   if (isJsonObject(value) && 'value' in value && 'known' in value) {
-    return { value: maskValue(how, value['value'] as JsonValue), known: value['known'] as JsonValue };
+    return { value: maskValue(how, value['value']), known: value['known'] };
   }
   return typeof value === 'string' ? maskText(how, value) : GIVEN;
 }

@@ -17,7 +17,8 @@ export function nameOwner(record: IncidentRecord, section: SectionName, path: st
   let insideItem = false;
   for (const token of tokens) {
     if (Array.isArray(here)) {
-      here = here.find((item: JsonValue) => isJsonObject(item) && item['id'] === token);
+      const items: readonly JsonValue[] = here;
+      here = items.find((item) => isJsonObject(item) && item['id'] === token);
       insideItem = true;
       const person = isJsonObject(here) ? here['person'] : undefined;
       owner = typeof person === 'string' ? person : owner;

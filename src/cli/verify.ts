@@ -1,12 +1,28 @@
+import { parseArgs } from 'node:util';
+import { tellPacketCheck } from '../../shared/hand-over/tell-packet-check.js';
+import type { LogHead } from '../../shared/proof/merkle-log.js';
 import { checkEvidence } from '../server/evidence/evidence.api.js';
+import { checkPacket } from '../server/hand-over/hand-over.api.js';
 import { checkRecord } from '../server/record/record.api.js';
 
 /**
  * `npm run -s verify` holds the record against its log and the heads kept outside the database, and every file of
- * evidence against the record. Exit status 0 when everything is as it was written, 1 with one line a fault when not, 2
- * when it could not be looked at.
+ * evidence against the record. `npm run -s verify -- PACKET.zip` holds a packet against itself, and with
+ * `--head SIZE:ROOT` against a head that somebody received before. Exit status 0 when everything is as it was written, 1
+ * with one line a fault when not, 2 when it could not be looked at.
  */
-async function main(): Promise<number> {
+async function main(args: string[]): Promise<number> {
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: { head: { type: 'string', multiple: true } },
+  });
+  const [packet, more] = positionals;
+  if (more !== undefined) throw new Error('Name one packet.');
+  return packet === undefined ? verifyDesk() : verifyArchive(packet, (values.head ?? []).map(readHead));
+}
+
+async function verifyDesk(): Promise<number> {
   const { incidents, amendments, faults: ofRecord } = await checkRecord(process.env);
   const { files, faults: ofEvidence } = await checkEvidence(process.env);
   const faults = [...ofRecord, ...ofEvidence];
@@ -16,7 +32,20 @@ async function main(): Promise<number> {
   return faults.length === 0 ? 0 : 1;
 }
 
-main().then(
+async function verifyArchive(path: string, heads: readonly LogHead[]): Promise<number> {
+  const check = await checkPacket(path, heads);
+  for (const line of tellPacketCheck(check, heads.length)) console.log(line);
+  return check.faults.length === 0 ? 0 : 1;
+}
+
+/** @throws Error for anything but SIZE:ROOT */
+function readHead(text: string): LogHead {
+  const [, size, root] = /^(\d{1,15}):([0-9a-f]{64})$/.exec(text) ?? [];
+  if (size === undefined || root === undefined) throw new Error(`${text} is no head: write it as SIZE:ROOT.`);
+  return { size: Number(size), root };
+}
+
+main(process.argv.slice(2)).then(
   (status) => (process.exitCode = status),
   (error: unknown) => {
     console.error(error instanceof Error ? error.message : String(error));

@@ -18,6 +18,8 @@ import { FleetModule } from './fleet/fleet.module.js';
 import { CalendarModule } from './follow-up/calendar.module.js';
 import { FOLLOW_UP_ROWS, FollowUpForms } from './follow-up/follow-up.api.js';
 import { FollowUpModule } from './follow-up/follow-up.module.js';
+import { readHandOverForms } from './hand-over/hand-over.api.js';
+import { HandOverModule } from './hand-over/hand-over.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
 import { MailDeskModule } from './mail/mail-desk.module.js';
@@ -100,6 +102,7 @@ export class AppModule {
         FollowUpModule.with(FollowUpForms.read()),
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
         ReportModule.with(ReportForms.read()),
+        HandOverModule.with(readHandOverForms(), evidence),
         RegisterModule,
         BackupModule,
         HealthModule.with({ packs, version: published.version }),

@@ -15,6 +15,7 @@ import { isForOctets } from './evidence/octet-routes.js';
 import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
 import { CALENDAR_SCHEMAS } from './follow-up/calendar-schemas.js';
 import { FOLLOW_UP_SCHEMAS } from './follow-up/follow-up.api.js';
+import { HAND_OVER_SCHEMAS } from './hand-over/hand-over.api.js';
 import { loadRulePacks, readRulePacks } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
 import { MAIL_SCHEMAS } from './mail/mail-schemas.js';
@@ -118,6 +119,7 @@ function describe(
       ...ACCOUNT_REQUESTS,
       ...ACCOUNT_ANSWERS,
       ...FLEET_SCHEMAS,
+      ...HAND_OVER_SCHEMAS,
       ...OUTING_SCHEMAS,
       ...EVIDENCE_SCHEMAS,
       ...DECISION_SCHEMAS,

@@ -219,6 +219,12 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/reports/:report/notice': READERS,
   'GET /api/incidents/:id/reports/:report/notice/page': READERS,
 
+  'POST /api/incidents/:id/packet-previews': MANAGERS,
+  'POST /api/incidents/:id/packets': MANAGERS,
+  'GET /api/incidents/:id/packets': [...MANAGERS, 'counsel'],
+  'GET /api/incidents/:id/packets/:packet/archive': [...MANAGERS, 'counsel'],
+  'POST /api/incidents/:id/packets/:packet/deliveries': MANAGERS,
+
   'GET /api/register': STAFF,
   'POST /api/register-exports': MANAGERS,
   'GET /api/register-exports/:id': MANAGERS,

@@ -8,6 +8,8 @@ import { EVIDENCE_ROWS } from './database/evidence-rows.js';
 
 export type { EvidenceCheck, EvidenceFault } from './check-evidence.js';
 export { EVIDENCE_ROWS };
+export { EvidenceSettings } from './evidence-settings.js';
+export { wholeStream } from './whole-stream.js';
 
 /**
  * Checks the evidence that the environment names: DATABASE_URL and EVIDENCE_FOLDER, as the service reads them.

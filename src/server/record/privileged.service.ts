@@ -84,6 +84,11 @@ export class PrivilegedService {
   async read(incidentId: string, actor: Actor) {
     assertRole(actor, 'counsel');
     await this.access.read(incidentId, actor);
+    return this.forCounsel(incidentId);
+  }
+
+  /** The notes under their requests, for what goes to counsel and is opened by counsel alone. */
+  async forCounsel(incidentId: string) {
     const requests = await this.privileged.requests(incidentId);
     const entries = await this.privileged.entries(requests.map(({ id }) => id));
     return requests.map(({ id, counsel, requestedOn }) => ({

@@ -15,6 +15,7 @@ import { HoldsController } from './holds.controller.js';
 import { Holds } from './holds.js';
 import { HoldsService } from './holds.service.js';
 import { IncidentAccess } from './incident-access.js';
+import { IncidentProofs } from './incident-proofs.js';
 import { IncidentsController } from './incidents.controller.js';
 import { IncidentsService } from './incidents.service.js';
 import { PrivilegedController } from './privileged.controller.js';
@@ -60,6 +61,7 @@ export class RecordModule implements OnApplicationShutdown {
         WithdrawnContent,
         IncidentAccess,
         ServiceSections,
+        IncidentProofs,
         CraftTaking,
         Holds,
         HoldsService,
@@ -77,6 +79,8 @@ export class RecordModule implements OnApplicationShutdown {
         RecordChanges,
         ServiceSections,
         IncidentAccess,
+        IncidentProofs,
+        PrivilegedService,
         IncidentsService,
         SectionsService,
         HistoryService,

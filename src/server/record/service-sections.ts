@@ -17,9 +17,11 @@ export type ServiceSection =
   | 'evidence'
   | 'custody'
   | 'outside-evidence'
+  | 'scope-answers'
   | 'decisions'
   | 'filings'
-  | 'reports';
+  | 'reports'
+  | 'hand-overs';
 
 /**
  * The record for other modules of the service: what it says, and sections of their own in it. What they write there

@@ -44,6 +44,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('evidence')
     .addTag('follow-up')
     .addTag('report')
+    .addTag('hand-over')
     .addTag('mail')
     .addTag('register')
     .addTag('service')

@@ -69,6 +69,15 @@ export class AmendmentsRepository {
     return this.unitOfWork.manager.findOneBy(AmendmentRow, { incidentId, sequence });
   }
 
+  /** The leaves of the log in their order. */
+  async leafHashes(): Promise<string[]> {
+    const rows = await this.unitOfWork.manager.find(AmendmentRow, {
+      select: { leafHash: true, sequence: true },
+      order: { sequence: 'ASC' },
+    });
+    return rows.map(({ leafHash }) => leafHash);
+  }
+
   /** Every amendment of every incident, oldest first. */
   async *all(): AsyncGenerator<AmendmentRow> {
     for (let last = -(2 ** 31); ;) {

@@ -1,0 +1,44 @@
+import { NOT_IN_THE_LOG } from './compare-with-proof.js';
+import type { PacketCheck } from './verify-packet.js';
+
+/**
+ * What a check found, in words that a claims handler understands and that claim no more than it shows.
+ * @param heads how many heads of their own whoever checks it held it against
+ */
+export function tellPacketCheck({ faults, packet, proven, masked }: PacketCheck, heads: number): string[] {
+  if (packet === null) return [...faults, 'Nothing can be said of this packet.'];
+  const { manifest, proof, record } = packet;
+  const { reference, recipient, madeAt, madeBy, head, files } = manifest;
+  const about = `Incident ${reference}, made for ${recipient.name} on ${madeAt} by ${madeBy}.`;
+  if (faults.length > 0) {
+    const count = faults.length === 1 ? 'One thing is' : `${faults.length} things are`;
+    return [
+      about,
+      ...faults,
+      `${count} not as the packet says. Do not rely on it; ask the sender for a new one.`,
+    ];
+  }
+  const beside = NOT_IN_THE_LOG.filter((name) => record.attachments[name] !== undefined);
+  return [
+    about,
+    `All ${files.length} files are those that the manifest lists.`,
+    `${proven} fields of the record are as they were written; ${masked} are masked and tell less, as withheld.json says.`,
+    ...(beside.length === 0
+      ? []
+      : [`Covered by the manifest alone, and not by the log: ${beside.join(', ')}.`]),
+    ...proof.received.map(
+      ({ by, at, head: then }) =>
+        `Unchanged since ${at}, when its head was received by ${by}, as the sender says. ` +
+        `Hold it against what ${by} has: ${then.size} amendments, root ${then.root}.`,
+    ),
+    ...(heads > 0
+      ? ['It agrees with the head that you had before: nothing of before that was changed since.']
+      : []),
+    ...(heads === 0 && proof.received.length === 0
+      ? [
+          'Nobody outside had a head of this log before: it proves nothing about what was written before you received it.',
+        ]
+      : []),
+    `The head of this packet, to be kept with today's date: ${head.size}:${head.root}`,
+  ];
+}

@@ -1,0 +1,40 @@
+import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
+import { type Manifest, PACKET_FILES } from '../../../shared/hand-over/packet.js';
+import type { HandOverForms } from './hand-over-forms.js';
+import { packetReadme } from './packet-readme.js';
+import type { PacketPlan } from './plan-packet.js';
+import { writePacketWorkbook } from './write-packet-workbook.js';
+
+export interface PacketDocument {
+  readonly path: string;
+  readonly type: string;
+  readonly content: Buffer;
+}
+
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+/** Everything in a packet that is made for it, but for copies of pictures and the manifest. */
+export async function packetDocuments(
+  about: Omit<Manifest, 'files'>,
+  { record, withheld, proof }: PacketPlan,
+  profile: Profile,
+  { recordSchema }: HandOverForms,
+): Promise<PacketDocument[]> {
+  return [
+    {
+      path: PACKET_FILES.readme,
+      type: 'text/plain; charset=utf-8',
+      content: Buffer.from(packetReadme(about).replaceAll('\n', '\r\n')),
+    },
+    asJson(PACKET_FILES.record, record),
+    { path: PACKET_FILES.workbook, type: XLSX, content: await writePacketWorkbook(record, withheld) },
+    asJson(PACKET_FILES.withheld, withheld),
+    asJson(PACKET_FILES.proof, proof),
+    asJson(PACKET_FILES.profile, profile),
+    { path: PACKET_FILES.schema, type: 'application/schema+json', content: Buffer.from(recordSchema) },
+  ];
+}
+
+export function asJson(path: string, value: object): PacketDocument {
+  return { path, type: 'application/json', content: Buffer.from(`${JSON.stringify(value, null, 2)}\n`) };
+}

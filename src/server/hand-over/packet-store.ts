@@ -1,0 +1,94 @@
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
+import {
+  EVIDENCE_FOLDER,
+  type Manifest,
+  type ManifestFile,
+  PACKET_FILES,
+} from '../../../shared/hand-over/packet.js';
+import { wholeStream } from '../evidence/evidence.api.js';
+import type { FileKey } from '../platform/storage/file-store.js';
+import { FolderStore } from '../platform/storage/folder-store.js';
+import type { KeptPacket } from './hand-over-book.js';
+import type { PacketDocument } from './packet-documents.js';
+import type { ZipEntry } from './write-packet-zip.js';
+
+/** A file that should be there and is not, or not as it was. */
+export class PacketFileMissingError extends Error {}
+
+/**
+ * Where packets lie: what was made for one is kept as it was sent, so that no later profile or program changes it; the
+ * originals are read from the evidence itself.
+ */
+export class PacketStore {
+  private readonly made: FolderStore;
+  readonly evidence: FolderStore;
+
+  /** @param folder of the evidence: copies for safe keeping take packets along with it */
+  constructor(folder: string) {
+    this.made = new FolderStore(join(folder, 'packets'));
+    this.evidence = new FolderStore(folder);
+  }
+
+  /** Keeps one document, and gives its line in the manifest but for the custody. */
+  async keep(
+    packet: string,
+    { path, type, content }: PacketDocument,
+  ): Promise<Omit<ManifestFile, 'custody' | 'source'>> {
+    const { sha256, size } = await this.made.put(packet, Readable.from([content]));
+    return { path, type, size, sha256 };
+  }
+
+  /** Takes back what nobody was told of. */
+  async drop(packet: string, files: readonly ManifestFile[], manifest: string): Promise<void> {
+    const made = files.filter(({ source }) => source !== 'original').map(({ sha256 }) => sha256);
+    for (const sha256 of [...made, manifest]) await this.made.delete({ id: packet, sha256 });
+  }
+
+  /**
+   * The entries of the archive, the manifest first.
+   * @throws PacketFileMissingError naming the file
+   */
+  async entries({ number: id, manifest: sha256, manifestSize: size }: KeptPacket): Promise<ZipEntry[]> {
+    const manifest = { path: PACKET_FILES.manifest, sha256, size };
+    await this.assertThere(this.made, { id, sha256 }, manifest);
+    const { files } = await this.manifestOf({ id, sha256 });
+    const entries = [entryOf(this.made, { id, sha256 }, manifest)];
+    for (const file of files) {
+      const isOriginal = file.source === 'original' && file.evidence !== undefined;
+      const store = isOriginal ? this.evidence : this.made;
+      const key = { id: isOriginal ? (file.evidence?.id ?? id) : id, sha256: file.sha256 };
+      await this.assertThere(store, key, file);
+      entries.push(entryOf(store, key, file));
+    }
+    return entries;
+  }
+
+  private async manifestOf(key: FileKey): Promise<Manifest> {
+    const pieces: Buffer[] = [];
+    for await (const piece of this.made.read(key)) pieces.push(piece as Buffer);
+    return JSON.parse(Buffer.concat(pieces).toString('utf8')) as Manifest;
+  }
+
+  private async assertThere(
+    store: FolderStore,
+    key: FileKey,
+    { path, size }: Pick<ManifestFile, 'path' | 'size'>,
+  ) {
+    if ((await store.sizeOf(key)) !== size) throw new PacketFileMissingError(path);
+  }
+}
+
+function entryOf(
+  store: FolderStore,
+  key: FileKey,
+  file: Pick<ManifestFile, 'path' | 'sha256' | 'size'>,
+): ZipEntry {
+  const { path, size } = file;
+  return {
+    path,
+    size,
+    compress: !path.startsWith(EVIDENCE_FOLDER),
+    open: () => wholeStream(store.read(key), file),
+  };
+}

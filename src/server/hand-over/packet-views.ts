@@ -1,0 +1,39 @@
+import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
+import type { KeptPacket } from './hand-over-book.js';
+import type { PacketPlan } from './plan-packet.js';
+
+/** What would leave, item by item, for whoever is about to send it. */
+export function previewOf({ fields, files, others, withheld }: PacketPlan, { title, minors }: Profile) {
+  const count = (does: string) =>
+    [...fields, ...files].filter(({ verdict, kind }) => verdict.does === does && kind !== 'key').length;
+  return {
+    title,
+    minors,
+    counts: { goes: count('goes'), masked: count('masked'), stays: count('stays') },
+    fields: fields
+      .filter(({ kind }) => kind !== 'key')
+      .map(({ section, path, kind = null, verdict, value }) => ({
+        section,
+        path,
+        kind,
+        ...verdict,
+        ...(value === undefined ? {} : { value }),
+      })),
+    files: files.map(({ file, kind, verdict, blur }) => ({
+      id: file.id,
+      name: file.name ?? null,
+      type: file.type,
+      size: file.size,
+      kind,
+      regions: blur.length,
+      ...verdict,
+    })),
+    others: others.map(({ kind, count, verdict }) => ({ kind, count, ...verdict })),
+    withheld: withheld.withheld,
+  };
+}
+
+/** A packet as it is listed: what is in it stands in its manifest. */
+export function packetView(packet: KeptPacket) {
+  return { ...packet, version: 1 + packet.deliveries.length };
+}
