@@ -1,3 +1,4 @@
+import { monthsAfter } from '../time/months-after.js';
 import type { PackBasis } from '../law/rule-pack.js';
 
 /** How well the law behind a duty is known today. */
@@ -28,20 +29,10 @@ export function lawStanding(
 ): LawStanding {
   if (basis !== 'read-primary') return { mayDecide: false, because: NOT_IN_LAW[basis] };
   if (readOn === null) return { mayDecide: false, because: NOT_IN_LAW['not-read'] };
-  const due = monthsLater(readOn, recheckMonths);
+  const due = monthsAfter(readOn, recheckMonths);
   if (today < due) return { mayDecide: true, because: '' };
   return {
     mayDecide: false,
     because: `Its law was read on ${readOn} and is due to be read again since ${due}.`,
   };
-}
-
-/**
- * The same day of the month so many months later, or the last of that month where it has no such day.
- * @example monthsLater('2026-08-31', 6) // '2027-02-28'
- */
-export function monthsLater(date: string, months: number): string {
-  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
-  const last = new Date(Date.UTC(year, month + months, 0)).getUTCDate();
-  return new Date(Date.UTC(year, month - 1 + months, Math.min(day, last))).toISOString().slice(0, 10);
 }

@@ -1,4 +1,5 @@
-import type { PackBasis } from '../law/rule-pack.js';
+import type { PackBasis, ScopeAid } from '../law/rule-pack.js';
+import type { ScopeAnswer } from '../record/incident-facts.js';
 import type { Truth } from '../kernel/truth.js';
 
 /**
@@ -14,6 +15,14 @@ export interface Determination {
   duties: Duty[];
   /** Facts that nobody has stated, as unknown or otherwise, and that could call a further duty up; absent in older ones. */
   notAsked?: UnaskedQuestion[];
+  /** None of these applies by itself; absent in older ones. */
+  aids?: ShownAid[];
+}
+
+/** A question whether it is reportable at all that the facts suggest, or that somebody answered. */
+export interface ShownAid extends Omit<ScopeAid, 'suggestedBy'> {
+  jurisdiction: string;
+  answers: ScopeAnswer[];
 }
 
 export interface UnaskedQuestion extends Question {

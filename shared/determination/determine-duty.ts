@@ -3,7 +3,7 @@ import { citePack } from '../law/cite-pack.js';
 import { earlier } from '../law/evaluate-limits.js';
 import { evaluateTrigger, isRemark, type TriggerContext } from '../law/evaluate-trigger.js';
 import type { Deadline, TriggerFinding } from '../law/finding.js';
-import type { DutyRule, RulePack, Trigger } from '../law/rule-pack.js';
+import type { Correction, DutyRule, RulePack, Trigger } from '../law/rule-pack.js';
 import { isOutside } from './apply-scope.js';
 import type { Duty, Outcome, Reason, Reporter } from './determination.js';
 import { nameReporters } from './name-reporters.js';
@@ -50,6 +50,7 @@ export function determineDuty(input: DutyInput): Duty {
       ...scope.map(scopeReason),
       ...triggers.map((finding) => triggerReason(finding, context.limits.citation)),
       ...rule.triggers.filter(({ test }) => isRemark(test)).map(remarkReason),
+      ...(pack.corrections ?? []).map(correctionReason),
     ],
     questions: clock.questions(scope),
     immediate: shown?.immediate ?? false,
@@ -112,6 +113,16 @@ function scopeReason({ name, value, text, citation }: ScopePart): Reason {
 
 function triggerReason({ test, value, text, citation }: TriggerFinding, law: string): Reason {
   return { trigger: test, value, text, citation: citation ?? law };
+}
+
+/** That the text used is not the shipped one; it is no trigger, and holds whatever the facts are. */
+function correctionReason({ on, by, citation, note }: Correction): Reason {
+  return {
+    trigger: 'law/correction',
+    value: 'true',
+    text: `Corrected here on ${on} by ${by}: ${note}`,
+    citation,
+  };
 }
 
 function remarkReason({ test, note }: Trigger): Reason {

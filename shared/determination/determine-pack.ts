@@ -2,12 +2,15 @@ import { citePack } from '../law/cite-pack.js';
 import type { TriggerContext } from '../law/evaluate-trigger.js';
 import { readDamage } from '../law/read-damage.js';
 import type { Occurrence } from '../law/read-occurrence.js';
-import type { NoticeRule, RulePack } from '../law/rule-pack.js';
+import type { NoticeRule, RulePack, ScopeAid } from '../law/rule-pack.js';
 import type { PeopleReading } from '../law/test-people.js';
 import { applyScope, noticeCondition, officerExcuse } from './apply-scope.js';
 import { askNow, askTheState } from './ask-the-state.js';
 import { determineDuty } from './determine-duty.js';
 import type { Duty } from './determination.js';
+import { jurisdictionId } from './jurisdiction-id.js';
+import type { ScopePart } from './scope-part.js';
+import { answeredParts } from './weigh-aids.js';
 
 /** One occurrence with what is read of it once for all jurisdictions. */
 export interface Case {
@@ -15,6 +18,8 @@ export interface Case {
   readonly people: PeopleReading;
   /** Candidate states of the place, USPS codes. */
   readonly candidates: readonly string[];
+  /** What may be asked whether it is a reportable occurrence, of all jurisdictions. */
+  readonly aids: readonly ScopeAid[];
 }
 
 /**
@@ -55,11 +60,6 @@ export function dutyId({ jurisdiction }: Pick<RulePack, 'jurisdiction'>, id: str
   return `${jurisdictionId(jurisdiction)}/${id}`;
 }
 
-/** `us`, `us-tx`. */
-export function jurisdictionId(code: string): string {
-  return code === 'US' ? 'us' : `us-${code.toLowerCase()}`;
-}
-
 function determineReport(pack: RulePack, context: TriggerContext, at: Case): Duty[] {
   const { facts } = at.occurrence;
   if (pack.report === null) {
@@ -72,7 +72,7 @@ function determineReport(pack: RulePack, context: TriggerContext, at: Case): Dut
       kind: 'accident-report',
       pack,
       rule: pack.report,
-      scope: [...applyScope(pack, facts), ...officerExcuse(pack, facts)],
+      scope: [...applyScope(pack, facts), ...answered(pack, at), ...officerExcuse(pack, facts)],
       context,
     }),
   ];
@@ -86,10 +86,20 @@ function determineNotice(pack: RulePack, notice: NoticeRule, context: TriggerCon
     kind,
     pack,
     rule: notice,
-    scope: [...applyScope(pack, facts), ...noticeCondition(pack, notice, facts, at.candidates)],
+    scope: [
+      ...applyScope(pack, facts),
+      ...answered(pack, at),
+      ...noticeCondition(pack, notice, facts, at.candidates),
+    ],
     context,
   });
   return telephone === undefined ? duty : { ...duty, telephone };
+}
+
+/** What people answered takes accident duties out, and none on another matter. */
+function answered({ jurisdiction, subject }: RulePack, at: Case): ScopePart[] {
+  if (subject !== undefined) return [];
+  return answeredParts(at.aids, jurisdictionId(jurisdiction), at.occurrence.facts);
 }
 
 function silenceOf(pack: RulePack, occurrence: Occurrence): string | null {

@@ -2,7 +2,8 @@ import { STATE_NAMES } from '../place/state-codes.js';
 import type { RulePack } from '../law/rule-pack.js';
 import { askNow, askTheState } from './ask-the-state.js';
 import type { Duty, Question } from './determination.js';
-import { determinePack, jurisdictionId, type Case } from './determine-pack.js';
+import { determinePack, type Case } from './determine-pack.js';
+import { jurisdictionId } from './jurisdiction-id.js';
 
 const WHERE: Question = { fact: '/place', text: 'Where did it happen: in which state, or at what position?' };
 const WHOSE_WATERS: Question = {

@@ -9,6 +9,8 @@ import { chooseZone } from './choose-zone.js';
 import { determinePack, determineNumberNotices, type Case } from './determine-pack.js';
 import type { Determination } from './determination.js';
 import { determineOther, isOther, listUnasked } from './determine-other.js';
+import { jurisdictionId } from './jurisdiction-id.js';
+import { weighAids } from './weigh-aids.js';
 import { determineNowhere, determineState } from './determine-state.js';
 
 /** What a determination works with beside the facts. */
@@ -33,8 +35,13 @@ export function determine(facts: IncidentFacts, context: DeterminationContext): 
   const occurrence = readOccurrence(facts, zoneClock(zone));
   const chosen = chooseStates(facts.place, context.geography);
   const states = chosen.states.map(({ state }) => state);
-  const at: Case = { occurrence, people: readPeople(occurrence), candidates: states };
   const packs = context.packs.filter((pack) => !isOther(pack));
+  const at: Case = {
+    occurrence,
+    people: readPeople(occurrence),
+    candidates: states,
+    aids: packs.flatMap((pack) => pack.aids ?? []),
+  };
   const federal = packs.find(({ jurisdiction }) => jurisdiction === 'US');
   if (federal === undefined) throw new Error('The federal rule pack (US) is missing');
   return {
@@ -53,5 +60,6 @@ export function determine(facts: IncidentFacts, context: DeterminationContext): 
       ...packs.flatMap((pack) => determineNumberNotices(pack, at)),
     ],
     notAsked: listUnasked(context.packs, facts),
+    aids: weighAids(packs, ['us', ...states.map(jurisdictionId)], facts),
   };
 }

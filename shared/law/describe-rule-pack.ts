@@ -1,6 +1,6 @@
 import { describeDutyRule } from './describe-duty-rule.js';
 import { BASIS_WORDS, nameDate } from './name-law-terms.js';
-import type { NoticeRule, RulePack } from './rule-pack.js';
+import type { Correction, NoticeRule, RulePack } from './rule-pack.js';
 import { wrapText } from './wrap-text.js';
 
 const CAUTION =
@@ -29,6 +29,8 @@ export function describeRulePack(pack: RulePack): string {
     ...pack.notices.flatMap((notice) => section(noticeTitle(notice), describeNotice(notice))),
     ...section('WHAT COUNTS', describeScope(pack)),
     ...section('DUTIES OF A RENTAL BUSINESS FOUND IN THE SAME LAW', describeLivery(pack)),
+    ...section('IS IT REPORTABLE AT ALL? ONLY A PERSON ANSWERS', describeAids(pack)),
+    ...section('CORRECTED BY THIS BUSINESS', bullets((pack.corrections ?? []).map(correctionWords))),
     ...section('WHAT IS NOT KNOWN', bullets(pack.doubts)),
     ...section(
       'SOURCES',
@@ -130,6 +132,17 @@ function describeLivery(pack: RulePack): string[] {
   return pack.liveryDuties.flatMap(({ summary, citation, basis }) =>
     wrapText('  - ', `${summary} (${citation}; read ${BASIS_WORDS[basis]}.)`),
   );
+}
+
+function correctionWords({ on, by, citation, note }: Correction): string {
+  return `On ${nameDate(on)} by ${by}: ${note} (${citation})`;
+}
+
+function describeAids({ aids = [] }: RulePack): string[] {
+  return aids.flatMap(({ question, text, source, basis, notKnown }) => [
+    ...wrapText('  - ', question),
+    ...wrapText('    ', `${text} (${source}; read ${BASIS_WORDS[basis]}.) Not known: ${notKnown}`),
+  ]);
 }
 
 function bullets(texts: readonly string[]): string[] {

@@ -33,10 +33,23 @@ export interface RulePack {
   /** Notices, each a duty of its own. */
   notices: NoticeRule[];
   liveryDuties: LiveryDuty[];
+  /** What may take an occurrence out of accident reports: shown to people, and never applied by itself. */
+  aids?: ScopeAid[];
   citations: Citation[];
   doubts: string[];
   /** Days that business days skip, each with its source. */
   holidays: { date: string; source: string }[];
+  /** Only in a pack that this business has corrected. */
+  corrections?: Correction[];
+}
+
+/** That somebody of this business read the law and found the pack to say something else. */
+export interface Correction {
+  /** ISO date. */
+  on: string;
+  by: string;
+  citation: string;
+  note: string;
 }
 
 export type ReadingBasis = 'read-primary' | 'read-agency' | 'read-secondary' | 'memory' | 'superseded';
@@ -192,6 +205,23 @@ export interface Limit {
   /** Differing times by source. */
   readings?: { time: LimitTime | null; basis: ReadingBasis; source: string; asOf: string | null }[];
   citation?: string;
+}
+
+/** A question whether it is a reportable occurrence at all, with what a source says of it. */
+export interface ScopeAid {
+  id: string;
+  question: string;
+  /** What the source says. */
+  text: string;
+  source: string;
+  basis: ReadingBasis;
+  /** What was not read or is in conflict. */
+  notKnown: string;
+  /** When the question is shown. */
+  suggestedBy: {
+    casualtyTypes?: string[];
+    vessels?: 'without-motor' | 'lost' | 'none-of-ours-numbered';
+  };
 }
 
 export interface LiveryDuty {

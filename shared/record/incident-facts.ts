@@ -32,6 +32,21 @@ export interface IncidentFacts {
   officerAtScene?: Ternary;
   officerFiledReport?: Ternary;
   emergencyServicesCalled?: Ternary;
+  /** What people answered to the question whether it is a reportable occurrence, the oldest first. */
+  scopeAnswers?: ScopeAnswer[];
+}
+
+/** A person's answer, with its reason and who gave it: nothing else takes an occurrence out of accident reports. */
+export interface ScopeAnswer {
+  /** Id of the aid that asks. */
+  aid: string;
+  /** For whose law, such as `us` and `us-tx`. */
+  jurisdictions: string[];
+  answer: 'reportable' | 'not-reportable';
+  reason: string;
+  by: string;
+  /** RFC 3339. */
+  at: string;
 }
 
 export type Assessment = 'complete' | 'partial' | 'not-yet';

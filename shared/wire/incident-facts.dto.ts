@@ -16,6 +16,7 @@ import { InstantFact } from './declare-instant.js';
 import { isObject } from './is-object.js';
 import type { PersonDto } from './person.dto.js';
 import type { PlaceDto } from './place.dto.js';
+import type { ScopeAnswerDto } from './scope-answer.dto.js';
 import type { VesselDto } from './vessel.dto.js';
 
 const ASSESSMENTS: readonly Assessment[] = ['complete', 'partial', 'not-yet'];
@@ -103,4 +104,8 @@ export class IncidentFactsDto implements IncidentFacts {
   @MayBeAbsent()
   @TernaryFact()
   emergencyServicesCalled?: Ternary;
+
+  @MayBeAbsent()
+  @ObjectsFact('answers')
+  scopeAnswers?: ScopeAnswerDto[];
 }

@@ -7,6 +7,7 @@ import { IncidentFactsDto } from './incident-facts.dto.js';
 import { isObject } from './is-object.js';
 import { PersonDto } from './person.dto.js';
 import { PlaceDto } from './place.dto.js';
+import { ScopeAnswerDto } from './scope-answer.dto.js';
 import { sortFaults } from './sort-faults.js';
 import { CharterSignsDto, RentalFactsDto, VesselDto } from './vessel.dto.js';
 
@@ -67,4 +68,5 @@ const LISTS = [
   ['vessels', VesselDto],
   ['people', PersonDto],
   ['damage', DamageItemDto],
+  ['scopeAnswers', ScopeAnswerDto],
 ] as const;

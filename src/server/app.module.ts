@@ -92,7 +92,7 @@ export class AppModule {
         AccountsModule,
         MailDeskModule,
         FleetModule.with(AccountsModule),
-        LawModule.with(packs),
+        LawModule.with(packs, decision.recheckMonths),
         VocabularyModule,
         RecordModule.with(record),
         OutingModule,

@@ -8,6 +8,7 @@ import { FirstAdministrator } from './accounts/first-administrator.js';
 import { AppModule } from './app.module.js';
 import { BACKUP_SCHEMAS } from './backup/backup-schemas.js';
 import { DECISION_SCHEMAS, DecisionSettings } from './decision/decision.api.js';
+import { SCOPE_ANSWER_SCHEMAS } from './determination/determination.api.js';
 import { DeterminationService } from './determination/determination.service.js';
 import { EVIDENCE_SCHEMAS } from './evidence/evidence-schemas.js';
 import { EvidenceSettings } from './evidence/evidence-settings.js';
@@ -16,7 +17,7 @@ import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
 import { CALENDAR_SCHEMAS } from './follow-up/calendar-schemas.js';
 import { FOLLOW_UP_SCHEMAS } from './follow-up/follow-up.api.js';
 import { HAND_OVER_SCHEMAS } from './hand-over/hand-over.api.js';
-import { loadRulePacks, readRulePacks } from './law/law.api.js';
+import { loadRulePacks, readRulePacks, withCorrections } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
 import { MAIL_SCHEMAS } from './mail/mail-schemas.js';
 import { OUTING_SCHEMAS } from './outing/outing.api.js';
@@ -53,7 +54,9 @@ const REQUEST_TIMEOUT_MS = 30_000;
  */
 export async function createApp(config: Config): Promise<NestFastifyApplication> {
   const { rulePacksDir, database, tls, trustedProxy, firstAdministrator, timeZone, recordHeadsFile } = config;
-  const packs = await (rulePacksDir === undefined ? loadRulePacks() : readRulePacks(rulePacksDir));
+  const packs = await (rulePacksDir === undefined
+    ? loadRulePacks()
+    : withCorrections(await readRulePacks(rulePacksDir)));
   const root = projectRoot();
   const published = readPublished(root);
 
@@ -122,6 +125,7 @@ function describe(
       ...HAND_OVER_SCHEMAS,
       ...OUTING_SCHEMAS,
       ...EVIDENCE_SCHEMAS,
+      ...SCOPE_ANSWER_SCHEMAS,
       ...DECISION_SCHEMAS,
       ...MAIL_SCHEMAS,
       ...FOLLOW_UP_SCHEMAS,

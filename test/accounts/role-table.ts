@@ -22,6 +22,7 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/law': ANYONE,
   'GET /api/law/packs': ANYONE,
   'GET /api/law/:code': ANYONE,
+  'GET /api/law/due': ADMINISTRATORS,
   'GET /api/vocabulary': ANYONE,
   'GET /api/schemas/:name': ANYONE,
   'POST /api/determinations': ANYONE,
@@ -197,6 +198,7 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/determination': READERS,
   'GET /api/incidents/:id/determinations': READERS,
   'GET /api/incidents/:id/determinations/:sequence': READERS,
+  'POST /api/incidents/:id/scope-answers': MANAGERS,
 
   'GET /api/incidents/:id/duties': READERS,
   'GET /api/incidents/:id/decisions': READERS,

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { earliestClock, USUAL_RULES, type LegalCall, type Signing } from '../../shared/decision/decision.js';
 import { judgeSigning, type SigningQuestion } from '../../shared/decision/judge-signing.js';
-import { lawStanding, monthsLater } from '../../shared/decision/law-standing.js';
+import { lawStanding } from '../../shared/decision/law-standing.js';
+import { monthsAfter } from '../../shared/time/months-after.js';
 import type { OwedReport } from '../../shared/decision/owed-report.js';
 import { nothingKnown, quietGrounding } from '../determination/situation.js';
 import {
@@ -240,6 +241,6 @@ describe('how well law is known', () => {
     ['2026-12-31', 2, '2027-02-28'],
     ['2026-03-15', 0, '2026-03-15'],
   ])('%s and %d months are %s', (date, months, expected) => {
-    expect(monthsLater(date, months)).toBe(expected);
+    expect(monthsAfter(date, months)).toBe(expected);
   });
 });

@@ -6,4 +6,5 @@ export {
   type StoredDetermination,
 } from './determinations.js';
 export type { PackVersion } from './pack-version.js';
+export { SCOPE_ANSWER_SCHEMAS } from './scope-answer-schemas.js';
 export { Law } from './law-in-force.js';

@@ -7,6 +7,7 @@ import { IncidentDeterminations } from './incident-determinations.js';
 import { IncidentDeterminationsController } from './incident-determinations.controller.js';
 import { LawChange } from './law-change.js';
 import { Law } from './law-in-force.js';
+import { ScopeAnswers } from './scope-answers.js';
 
 /** What the law calls for: on facts that somebody sends, and on the record of each incident, kept. */
 @Module({ controllers: [DeterminationController, IncidentDeterminationsController] })
@@ -22,6 +23,7 @@ export class DeterminationModule {
         Determinations,
         IncidentDeterminations,
         LawChange,
+        ScopeAnswers,
       ],
       exports: [Determinations, Law],
     };

@@ -3,7 +3,7 @@ import { Injectable } from '@nestjs/common';
 import { determine } from '../../../shared/determination/determine.js';
 import type { Determination } from '../../../shared/determination/determination.js';
 import type { IncidentRecord } from '../../../shared/record/incident-record.js';
-import type { IncidentFacts } from '../../../shared/record/incident-facts.js';
+import type { IncidentFacts, ScopeAnswer } from '../../../shared/record/incident-facts.js';
 import { sameJson, type JsonObject } from '../../../shared/record/json-value.js';
 import { recordToFacts } from '../../../shared/record/record-to-facts.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
@@ -27,6 +27,13 @@ export interface StoredDetermination {
   readonly facts: IncidentFacts;
   readonly packs: readonly PackVersion[];
   readonly determination: Determination;
+}
+
+/** An answer whether it is reportable at all, as somebody signed it. */
+export interface SignedAnswer extends ScopeAnswer {
+  readonly id: string;
+  readonly account: string;
+  readonly role: string;
 }
 
 export interface DeterminationChange {
@@ -95,7 +102,11 @@ export class Determinations {
   }
 
   private async determine(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
-    const facts = recordToFacts(record);
+    const { answers = [] } = await this.sections.read<{ answers: SignedAnswer[] }>(
+      incidentId,
+      'scope-answers',
+    );
+    const facts = factsOf(record, answers);
     const before = await this.rows.current(incidentId);
     const { packs, geography } = this.law;
     const determination = determine(facts, { packs, geography, source: record.incident.reference });
@@ -114,6 +125,16 @@ export class Determinations {
     await this.rows.add(after);
     for (const listener of this.listeners) await listener({ incidentId, before, after, actor });
   }
+}
+
+function factsOf(record: IncidentRecord, answers: readonly SignedAnswer[]): IncidentFacts {
+  const facts = recordToFacts(record);
+  if (answers.length === 0) return facts;
+  const scopeAnswers = answers.map(({ aid, jurisdictions, answer, reason, by, at }) => ({
+    ...{ aid, jurisdictions, answer },
+    ...{ reason, by, at },
+  }));
+  return { ...facts, scopeAnswers };
 }
 
 function sameFacts(one: IncidentFacts, other: IncidentFacts): boolean {

@@ -1,10 +1,12 @@
-import { Controller, Get, Param, Query, Res } from '@nestjs/common';
+import { Body, Controller, Get, Headers, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiQuery, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
-import { type Actor, CurrentActor } from '../accounts/accounts.api.js';
-import { answerVersioned } from '../platform/http/entity-tag.js';
+import { type Actor, CurrentActor, CurrentPerson, type PersonActor } from '../accounts/accounts.api.js';
+import { DescribeRoute } from '../platform/http/describe-route.js';
+import { answerCreated, answerVersioned } from '../platform/http/entity-tag.js';
 import { MayUse } from '../platform/http/may-use.js';
 import { IncidentDeterminations } from './incident-determinations.js';
+import { ScopeAnswers } from './scope-answers.js';
 
 const READERS = ['staff', 'manager', 'administrator', 'counsel'] as const;
 const ONE = 'With the facts and the texts of the law that it rests on. Not legal advice.';
@@ -21,7 +23,10 @@ const STORED = {
 @ApiTags('determination')
 @Controller('api/incidents/:id')
 export class IncidentDeterminationsController {
-  constructor(private readonly determinations: IncidentDeterminations) {}
+  constructor(
+    private readonly determinations: IncidentDeterminations,
+    private readonly answers: ScopeAnswers,
+  ) {}
 
   @Get('determination')
   @MayUse(...READERS)
@@ -66,5 +71,31 @@ export class IncidentDeterminationsController {
     @CurrentActor() actor: Actor,
   ) {
     return answerVersioned(reply, await this.determinations.find(id, sequence, actor));
+  }
+
+  @Post('scope-answers')
+  @MayUse('manager', 'administrator')
+  @DescribeRoute({
+    operationId: 'answerWhetherReportable',
+    summary: 'A signed answer to the question whether it is a reportable occurrence at all',
+    description:
+      'An aid of the determination asks; only this answer, with its reason, takes the accident duties of a jurisdiction ' +
+      'away or brings them back. It is determined anew at once. Duties on other matters stay.',
+    params: { id: 'd4e8b7a0-3c62-4f1d-a6a7-1b2c3d4e5f03' },
+    body: 'ScopeAnswerDetails',
+    answer: 'ScopeAnswer',
+    status: 201,
+    once: true,
+    refuses: { 404: 'There is no incident at this address.' },
+  })
+  async answer(
+    @Res({ passthrough: true }) reply: FastifyReply,
+    @Param('id') id: string,
+    @Body() body: unknown,
+    @Headers('idempotency-key') key: string | undefined,
+    @CurrentPerson() actor: PersonActor,
+  ) {
+    const made = await this.answers.sign(id, body, key, actor);
+    return answerCreated(reply, `/api/incidents/${id}/determination`, made);
   }
 }

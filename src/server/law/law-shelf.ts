@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { type DuePack, listDuePacks } from '../../../shared/law/list-due-packs.js';
 import { packCode } from '../../../shared/law/pack-code.js';
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 
@@ -16,10 +17,19 @@ export class LawShelf {
   readonly all: Sheet;
   private readonly packs: ReadonlyMap<string, Sheet>;
 
-  constructor(packs: readonly RulePack[]) {
+  constructor(
+    private readonly packsInForce: readonly RulePack[],
+    private readonly recheckMonths: number,
+  ) {
+    const packs = packsInForce;
     this.packs = new Map(packs.map((pack) => [packCode(pack), sheetOf(pack)]));
     this.list = sheetOf(packs.map(summary));
     this.all = sheetOf(packs);
+  }
+
+  /** What is due to be read again on a day. */
+  due(today: string): DuePack[] {
+    return listDuePacks(this.packsInForce, today, this.recheckMonths);
   }
 
   /** The pack of a code, in capitals or not. */

@@ -1,10 +1,11 @@
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 import { compileRulePacks, loadCompiledPacks } from './compiled-packs.js';
+import { withCorrections } from './law-corrections.js';
 import { dutiesBeside, lawFolder } from './law-folder.js';
 
 export { RulePackError, type RulePackFault } from './rule-pack-error.js';
 export type { CompiledPacks } from './rule-pack-source.js';
-export { compileRulePacks, loadCompiledPacks };
+export { compileRulePacks, loadCompiledPacks, withCorrections };
 
 /**
  * Reads and checks the packs of a folder (by default `forms/law`), the federal one first, then by code, and behind them
@@ -19,7 +20,10 @@ export async function readRulePacks(
   return readPackFolders(directory, duties).packs;
 }
 
-/** The packs in force, from the built document while it is current, in a few milliseconds. */
+/**
+ * The packs in force, from the built document while it is current, in a few milliseconds, with the corrections of the
+ * business laid on them.
+ */
 export async function loadRulePacks(): Promise<RulePack[]> {
-  return (await loadCompiledPacks()).packs;
+  return withCorrections((await loadCompiledPacks()).packs);
 }

@@ -1,6 +1,7 @@
 import { Controller, Get, Headers, Param, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiResponse, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
+import { Clock } from '../platform/clock.js';
 import { MayUse } from '../platform/http/may-use.js';
 import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
 import { sendSheet } from '../platform/http/send-sheet.js';
@@ -9,7 +10,10 @@ import { LawShelf } from './law-shelf.js';
 @ApiTags('law')
 @Controller('api/law')
 export class LawController {
-  constructor(private readonly shelf: LawShelf) {}
+  constructor(
+    private readonly shelf: LawShelf,
+    private readonly clock: Clock,
+  ) {}
 
   @Get()
   @MayUse('anyone')
@@ -35,6 +39,38 @@ export class LawController {
   @ApiResponse({ status: 304, description: 'Unchanged since the entity tag sent as If-None-Match.' })
   readAll(@Res() reply: FastifyReply, @Headers('if-none-match') known?: string): void {
     sendSheet(reply, this.shelf.all, known);
+  }
+
+  @Get('due')
+  @MayUse('administrator')
+  @ApiOperation({
+    operationId: 'listDueLaw',
+    summary: 'Law that is due to be read again, the longest overdue first',
+  })
+  @ApiOkResponse({
+    description: 'Empty while none is; `LAW_RECHECK_MONTHS` says after how long.',
+    schema: {
+      type: 'object',
+      required: ['items'],
+      properties: {
+        items: {
+          type: 'array',
+          items: {
+            type: 'object',
+            properties: {
+              pack: { type: 'string' },
+              name: { type: 'string' },
+              readOn: { type: 'string', format: 'date' },
+              dueOn: { type: 'string', format: 'date' },
+              basis: { type: 'string' },
+            },
+          },
+        },
+      },
+    },
+  })
+  due(): object {
+    return { items: this.shelf.due(this.clock.now().slice(0, 10)) };
   }
 
   @Get(':code')

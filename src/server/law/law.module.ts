@@ -5,7 +5,10 @@ import { LawController } from './law.controller.js';
 
 @Module({ controllers: [LawController] })
 export class LawModule {
-  static with(packs: readonly RulePack[]): DynamicModule {
-    return { module: LawModule, providers: [{ provide: LawShelf, useValue: new LawShelf(packs) }] };
+  static with(packs: readonly RulePack[], recheckMonths: number): DynamicModule {
+    return {
+      module: LawModule,
+      providers: [{ provide: LawShelf, useValue: new LawShelf(packs, recheckMonths) }],
+    };
   }
 }
