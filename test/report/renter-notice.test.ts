@@ -5,7 +5,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import type { IncidentRecord } from '../../shared/record/incident-record.js';
 import type { PersonRecord } from '../../shared/record/people-section.js';
-import { composeNotice, type NoticeMatter } from '../../shared/report/compose-notice.js';
+import { composeNotice, type NoticeDuty, type NoticeMatter } from '../../shared/report/compose-notice.js';
 import { judgeNotice } from '../../shared/report/judge-notice.js';
 import { listReports } from '../../shared/report/list-reports.js';
 import type { NoticeLanguage, NoticeWords, RenterNotice } from '../../shared/report/renter-notice.js';
@@ -34,6 +34,11 @@ const DUTIES: NoticeMatter['duties'] = [
   },
   { jurisdiction: 'us-tx', outcome: 'not-required', dueAt: null, dueAtIfRequired: null, authority: null },
 ];
+
+/** As the federal rule pack tells it (33 CFR 173.59). */
+const LONGEST =
+  'The reporting authority where the vessel’s number was issued (without a number: where the vessel is mainly used), or, ' +
+  'for an accident outside that state, the authority where it happened (33 CFR 173.59)';
 
 const MATTER: NoticeMatter = {
   recipient: 'operator',
@@ -124,7 +129,10 @@ describe('the words of the notice', () => {
   });
 
   it.each<NoticeLanguage>(['en', 'es'])('fit on one tagged page in their language: %s', async (language) => {
-    const sheet = notice(language, { recipient: 'guardian', duties: [...DUTIES, ...DUTIES] });
+    const sheet = notice(language, {
+      recipient: 'guardian',
+      duties: [...DUTIES, { ...DUTIES[0], authority: LONGEST } as NoticeDuty],
+    });
     const read = await readPdf(
       await buffer(drawNotice(sheet, { reference: '2026-0042', asOf: '2026-06-14T15:20:00Z' })),
     );

@@ -32,10 +32,8 @@ export function drawNotice(notice: RenterNotice, { reference, asOf }: Printing):
     const row = paper.group('TR', table);
     paper.write('TH', law, { font: 'bold', size: 10.5, width: 206 }, row, top + 6);
     const below = paper.document.y;
-    paper.write('TD', when, { font: 'figures', size: 11, left: 264, width: 300 }, row, top + 5);
-    const right = paper.document.y;
-    paper.write('TD', where, { size: 9.5, width: 206 }, row, below);
-    paper.document.y = Math.max(right, paper.document.y);
+    paper.write('TD', when, { font: 'bold', size: 11, left: 264, width: 300 }, row, top + 5);
+    paper.write('TD', where, { size: 9.5 }, row, Math.max(below, paper.document.y));
     row.end();
   }
   table.end();

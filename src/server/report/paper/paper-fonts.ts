@@ -2,19 +2,25 @@ import { createRequire } from 'node:module';
 import { type Font, openSync } from 'fontkit';
 
 const require = createRequire(import.meta.url);
-const fileOf = (name: string): string => require.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
 
 /**
  * Typefaces of paper, each embedded as far as it is used. The fonts that every PDF reader has know Western European
  * letters alone: they print Łódź as something else, without a word. DejaVu holds Latin, Greek, Cyrillic and more.
  */
-export const PAPER_FONTS = {
-  plain: fileOf('DejaVuSansCondensed'),
-  bold: fileOf('DejaVuSansCondensed-Bold'),
-  figures: fileOf('DejaVuSans-Bold'),
-} as const;
+const FILES = { plain: 'DejaVuSansCondensed', bold: 'DejaVuSansCondensed-Bold' } as const;
 
-export type PaperFont = keyof typeof PAPER_FONTS;
+export type PaperFont = keyof typeof FILES;
+
+const fileOf = (name: PaperFont): string => require.resolve(`dejavu-fonts-ttf/ttf/${FILES[name]}.ttf`);
+
+/**
+ * The files of the typefaces. Each paper opens them anew: an opened typeface remembers letters of the paper before it,
+ * and then tells readers of the next one other letters than it shows.
+ */
+export const PAPER_FONTS: Readonly<Record<PaperFont, string>> = {
+  plain: fileOf('plain'),
+  bold: fileOf('bold'),
+};
 
 let opened: Font | undefined;
 
@@ -24,7 +30,10 @@ let opened: Font | undefined;
  * @example writable('Łódź, 張') // 'Łódź, [U+5F35]'
  */
 export function writable(text: string): string {
-  const plain = text.normalize('NFC').replaceAll(/[\p{Cc}\p{Cf}]/gu, (one) => (one === '\n' ? one : ''));
+  const plain = text
+    .normalize('NFC')
+    .replaceAll('\t', ' ')
+    .replaceAll(/[\p{Cc}\p{Cf}]/gu, (one) => (one === '\n' ? one : ''));
   if (/^[\u0020-\u024f\n]*$/.test(plain)) return plain;
   const font = (opened ??= openSync(PAPER_FONTS.plain) as Font);
   return [...plain]

@@ -37,7 +37,7 @@ export function drawItem(paper: Paper, item: FilledItem): number[] {
   paper.rule(top, 1.6);
   paper.artifact('Layout', () => drawSign(paper, item.state, KNOWN[1], top + 8));
   const part = paper.group('Sect');
-  const heading = { font: 'figures', size: 17, left: PAGE.left, width: 34 } as const;
+  const heading = { font: 'bold', size: 17, left: PAGE.left, width: 34 } as const;
   paper.write('H3', numberOf(item), heading, part, top + 6);
   paper.write('P', words, look, part, top + 7);
   const below = Math.max(paper.document.y, top + 28);

@@ -22,7 +22,7 @@ export function drawTitle(paper: Paper, { reference, report, timeZone, asOf, pri
   paper.space(4);
   paper.rule(paper.document.y, 4);
   paper.space(10);
-  paper.write('P', reference, { font: 'figures', size: 32 });
+  paper.write('P', reference, { font: 'bold', size: 32 });
   paper.write('P', `${report.vessel}: report of the ${reporterWords(report)}`, { font: 'bold', size: 14 });
   paper.space(6);
   paper.write('P', `As of ${tellTime(asOf, timeZone)} (${timeZone}). Printed by ${printedBy}.`);
@@ -61,16 +61,8 @@ export function drawDuties(paper: Paper, duties: readonly ReportDuty[], timeZone
       top + 6,
     );
     const below = paper.document.y;
-    paper.write(
-      'TD',
-      dueOf(duty, timeZone),
-      { font: 'figures', size: 13, left: 300, width: 264 },
-      row,
-      top + 5,
-    );
-    const right = paper.document.y;
-    paper.write('TD', standingOf(duty), { size: 9, width: 240 }, row, below);
-    paper.document.y = Math.max(right, paper.document.y);
+    paper.write('TD', dueOf(duty, timeZone), { font: 'bold', size: 13, left: 300, width: 264 }, row, top + 5);
+    paper.write('TD', standingOf(duty), { size: 9 }, row, Math.max(below, paper.document.y));
     row.end();
   }
   table.end();
@@ -107,7 +99,7 @@ export function drawStanding(paper: Paper, counts: ItemCounts): void {
     paper.write(
       'Lbl',
       String(counts[state]),
-      { font: 'figures', size: 26, left: left + 18, width: 60 },
+      { font: 'bold', size: 26, left: left + 18, width: 60 },
       item,
       top,
     );
