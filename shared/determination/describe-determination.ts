@@ -57,10 +57,28 @@ function describeDuty(duty: Duty, now: number): string[] {
       : duty.reporters.flatMap(({ vessel, text }) =>
           wrapText(vessel === null ? '  Who: ' : `  Who, for ${vessel}: `, text),
         )),
+    ...describeFiling(duty),
     ...describeQuestions(duty.questions),
     '  Why',
     ...duty.reasons.flatMap(describeReason),
     ...wrapText('  Law: ', [BASIS_SENTENCES[duty.packBasis], duty.citations.join('; ')].join(' ').trim()),
+  ];
+}
+
+/** Where a report goes, what an officer's report is worth, and whether it stays confidential; unknown is said. */
+function describeFiling({
+  outcome,
+  filedWith = [],
+  officerReportExcuses,
+  reportConfidential,
+}: Duty): string[] {
+  if (outcome === 'not-required' || officerReportExcuses === undefined) return [];
+  return [
+    ...filedWith.flatMap(({ vessel, text, because }) =>
+      wrapText(`  Where, for ${vessel}: `, `${text}. ${because}`),
+    ),
+    ...wrapText('  An officer’s report stands in for it: ', `${officerReportExcuses}.`),
+    ...wrapText('  The law keeps it confidential: ', `${reportConfidential ?? 'unknown'}.`),
   ];
 }
 

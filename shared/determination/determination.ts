@@ -1,4 +1,4 @@
-import type { PackBasis, ScopeAid } from '../law/rule-pack.js';
+import type { PackBasis, RulePack, ScopeAid } from '../law/rule-pack.js';
 import type { ScopeAnswer } from '../record/incident-facts.js';
 import type { Truth } from '../kernel/truth.js';
 
@@ -57,6 +57,21 @@ export interface Duty {
   pack?: string;
   /** A number that takes it at any hour, where the law has it told by telephone. */
   telephone?: Telephone;
+  /** Of the federal accident report: with which states it may be filed. */
+  filedWith?: Destination[];
+  /** Of an accident report whose law was read: whether an officer's report stands in for the operator's. */
+  officerReportExcuses?: RulePack['officerReportExcuses'];
+  /** And whether the law keeps the filed report confidential. */
+  reportConfidential?: RulePack['reportConfidential'];
+}
+
+/** One place with which a report may be filed. */
+export interface Destination {
+  vessel: string;
+  /** USPS code; null while it is not known. */
+  state: string | null;
+  text: string;
+  because: string;
 }
 
 export interface Telephone {

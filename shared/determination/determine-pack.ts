@@ -11,6 +11,7 @@ import type { Duty } from './determination.js';
 import { jurisdictionId } from './jurisdiction-id.js';
 import type { ScopePart } from './scope-part.js';
 import { answeredParts } from './weigh-aids.js';
+import { whereToFile } from './where-to-file.js';
 
 /** One occurrence with what is read of it once for all jurisdictions. */
 export interface Case {
@@ -66,16 +67,17 @@ function determineReport(pack: RulePack, context: TriggerContext, at: Case): Dut
     const why = `The text read for ${pack.name} shows no written accident report, which does not mean there is none.`;
     return pack.noWrittenReport ? [] : [askDuty(pack, at, 'accident-report', why)];
   }
-  return [
-    determineDuty({
-      id: dutyId(pack, 'accident-report'),
-      kind: 'accident-report',
-      pack,
-      rule: pack.report,
-      scope: [...applyScope(pack, facts), ...answered(pack, at), ...officerExcuse(pack, facts)],
-      context,
-    }),
-  ];
+  const duty = determineDuty({
+    id: dutyId(pack, 'accident-report'),
+    kind: 'accident-report',
+    pack,
+    rule: pack.report,
+    scope: [...applyScope(pack, facts), ...answered(pack, at), ...officerExcuse(pack, facts)],
+    context,
+  });
+  const { officerReportExcuses, reportConfidential } = pack;
+  const filedWith = pack.jurisdiction === 'US' ? { filedWith: whereToFile(facts, at.candidates) } : {};
+  return [{ ...duty, ...filedWith, officerReportExcuses, reportConfidential }];
 }
 
 function determineNotice(pack: RulePack, notice: NoticeRule, context: TriggerContext, at: Case): Duty {
