@@ -35,56 +35,56 @@ function stateWords({ settled, filed, overdue, supplementDue }: RegisterDuty): s
 }
 
 const INCIDENTS: Column<RegisterLine>[] = [
-  { header: 'Reference', width: 12, cell: ({ reference }) => reference },
+  { header: 'Reference', width: 14, cell: ({ reference }) => reference },
   { header: 'State', width: 9, cell: ({ status }) => status },
-  { header: 'Opened', width: 17, cell: ({ openedAt }) => instant(openedAt) },
-  { header: 'Happened', width: 17, cell: ({ summary }) => instant(summary.occurredAt) },
-  { header: 'Kind of call', width: 12, cell: ({ summary }) => summary.kind ?? null },
+  { header: 'Opened', width: 19, cell: ({ openedAt }) => instant(openedAt) },
+  { header: 'Happened', width: 19, cell: ({ summary }) => instant(summary.occurredAt) },
+  { header: 'Kind of call', width: 14, cell: ({ summary }) => summary.kind ?? null },
   { header: 'Where', width: 34, cell: ({ summary }) => summary.where ?? null },
   { header: 'Craft', width: 22, cell: ({ summary }) => list(summary.craft) },
-  { header: 'People', width: 8, cell: ({ summary }) => summary.people ?? null },
-  { header: 'What became of them', width: 22, cell: ({ summary }) => list(summary.outcomes) },
+  { header: 'People', width: 9, cell: ({ summary }) => summary.people ?? null },
+  { header: 'What became of them', width: 24, cell: ({ summary }) => list(summary.outcomes) },
   {
     header: 'Reports open',
-    width: 13,
+    width: 15,
     cell: ({ duties }) => duties.filter(({ settled }) => !settled).length,
   },
   {
     header: 'Next report due',
-    width: 17,
+    width: 19,
     cell: ({ duties }) => instant(duties.find(({ settled, dueAt }) => !settled && dueAt !== null)?.dueAt),
   },
-  { header: 'Tasks open', width: 11, cell: ({ tasks }) => tasks.open },
-  { header: 'Tasks overdue', width: 14, cell: ({ tasks }) => tasks.overdue },
+  { header: 'Tasks open', width: 15, cell: ({ tasks }) => tasks.open },
+  { header: 'Tasks overdue', width: 16, cell: ({ tasks }) => tasks.overdue },
 ];
 
 const DUTIES: Column<OfIncident<RegisterDuty>>[] = [
-  { header: 'Reference', width: 12, cell: ({ incident }) => incident.reference },
+  { header: 'Reference', width: 14, cell: ({ incident }) => incident.reference },
   { header: 'Duty', width: 34, cell: ({ of }) => dutyWords(of.duty) },
   { header: 'Craft', width: 12, cell: ({ of }) => of.vessel || null },
   { header: 'Outcome', width: 16, cell: ({ of }) => OUTCOME_WORDS[of.outcome] },
-  { header: 'Due', width: 17, cell: ({ of }) => instant(of.dueAt) },
-  { header: 'Signed', width: 12, cell: ({ of }) => of.decision },
-  { header: 'Waiting until', width: 17, cell: ({ of }) => instant(of.waitUntil) },
+  { header: 'Due', width: 19, cell: ({ of }) => instant(of.dueAt) },
+  { header: 'Signed', width: 14, cell: ({ of }) => of.decision },
+  { header: 'Waiting until', width: 19, cell: ({ of }) => instant(of.waitUntil) },
   { header: 'Filed', width: 8, cell: ({ of }) => of.filed },
   { header: 'How it stands', width: 24, cell: ({ of }) => stateWords(of) },
 ];
 
 const TASKS: Column<OfIncident<RegisterTask>>[] = [
-  { header: 'Reference', width: 12, cell: ({ incident }) => incident.reference },
+  { header: 'Reference', width: 14, cell: ({ incident }) => incident.reference },
   { header: 'Task', width: 44, cell: ({ of }) => of.title },
   { header: 'For', width: 12, cell: ({ of }) => of.owner },
   { header: 'Given to', width: 22, cell: ({ of }) => of.assignee },
-  { header: 'State', width: 12, cell: ({ of }) => of.state },
-  { header: 'Due', width: 17, cell: ({ of }) => instant(of.dueAt) },
-  { header: 'Last change', width: 17, cell: ({ of }) => instant(of.updatedAt) },
+  { header: 'State', width: 14, cell: ({ of }) => of.state },
+  { header: 'Due', width: 19, cell: ({ of }) => instant(of.dueAt) },
+  { header: 'Last change', width: 19, cell: ({ of }) => instant(of.updatedAt) },
   { header: 'Source', width: 44, cell: ({ of }) => of.source },
 ];
 
 const FILINGS: Column<OfIncident<Filing>>[] = [
-  { header: 'Reference', width: 12, cell: ({ incident }) => incident.reference },
+  { header: 'Reference', width: 14, cell: ({ incident }) => incident.reference },
   { header: 'Form', width: 10, cell: ({ of }) => of.form },
-  { header: 'Made', width: 17, cell: ({ of }) => instant(of.at) },
+  { header: 'Made', width: 19, cell: ({ of }) => instant(of.at) },
   { header: 'Way', width: 11, cell: ({ of }) => of.way },
   { header: 'To', width: 34, cell: ({ of }) => of.to },
   { header: 'By', width: 11, cell: ({ of }) => of.filedBy },
