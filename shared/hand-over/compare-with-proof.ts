@@ -4,7 +4,7 @@ import { isJsonObject, type JsonObject, type JsonValue } from '../record/json-va
 import type { ReadPacket } from './read-packet.js';
 
 /** Lists of things that no amendment holds: the manifest alone vouches for them, and the summary says so. */
-export const NOT_IN_THE_LOG: readonly string[] = ['determination', 'privileged'];
+export const NOT_IN_THE_LOG: readonly string[] = ['determination', 'task', 'privileged'];
 
 /**
  * Holds `record.json` against the values that the amendments show: each field is the one that was written last, or is

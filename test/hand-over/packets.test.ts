@@ -57,6 +57,7 @@ describeHouse('a packet', (house) => {
 
   it('shows everything to counsel, so that what is searched for elsewhere can be found', async () => {
     const text = await textOfZip(await packed('counsel'));
+    expect(text).toContain('"task": [');
     for (const planted of [
       PLANTED.medical,
       PLANTED.birthDate,
@@ -81,6 +82,7 @@ describeHouse('a packet', (house) => {
     for (const what of ['medical', 'birthDate', 'privileged', 'child', 'statement'] as const) {
       expect([what, text.includes(PLANTED[what])]).toEqual([what, !kept.includes(what)]);
     }
+    expect(text.includes('"task": [')).toBe(['counsel', 'in-house'].includes(recipient));
     expect((await verify(archive)).join('\n')).toMatch(/All \d+ files are those that the manifest lists/);
   });
 

@@ -20,6 +20,12 @@ export interface DueTask {
   readonly updatedAt: string;
 }
 
+/** A task as it is told to somebody who takes over the incident. */
+export type TaskOfIncident = Pick<
+  TaskRow,
+  'title' | 'why' | 'source' | 'owner' | 'state' | 'dueAt' | 'createdAt' | 'updatedAt'
+>;
+
 const PART = 200;
 const DAY_MS = 86_400_000;
 
@@ -41,6 +47,14 @@ export class FollowUp {
   dueAndOverdue(now: string): Promise<DueTask[]> {
     const dueBy = new Date(Date.parse(now) + DAY_MS).toISOString();
     return this.all({ state: 'open', dueBy }, now);
+  }
+
+  /** Every task of an incident, whatever became of it. */
+  async tasksOfIncident(incidentId: string): Promise<TaskOfIncident[]> {
+    const rows = await this.tasks.ofIncident(incidentId);
+    return rows.map(({ title, why, source, owner, state, dueAt, createdAt, updatedAt }) => {
+      return { title, why, source, owner, state, dueAt, createdAt, updatedAt };
+    });
   }
 
   /** Where somebody wants to be told. */

@@ -5,6 +5,7 @@ import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import type { JsonObject } from '../../../shared/record/json-value.js';
 import type { PersonActor } from '../accounts/accounts.api.js';
 import { Determinations, type StoredDetermination } from '../determination/determination.api.js';
+import { FollowUp, type TaskOfIncident } from '../follow-up/follow-up.api.js';
 import { Clock } from '../platform/clock.js';
 import {
   IncidentAccess,
@@ -40,6 +41,7 @@ export interface Matter {
   readonly determination: StoredDetermination | null;
   /** Requests of counsel with the notes under them. */
   readonly privileged: readonly object[];
+  readonly tasks: readonly TaskOfIncident[];
   readonly packets: readonly KeptPacket[];
 }
 
@@ -52,6 +54,7 @@ export class MatterReader {
     private readonly proofs: IncidentProofs,
     private readonly determinations: Determinations,
     private readonly privileged: PrivilegedService,
+    private readonly followUp: FollowUp,
     private readonly book: HandOverBook,
     private readonly clock: Clock,
   ) {}
@@ -74,6 +77,7 @@ export class MatterReader {
         proof: await this.proofs.read(id),
         determination: await this.determinations.current(id),
         privileged: await this.privileged.forCounsel(id),
+        tasks: await this.followUp.tasksOfIncident(id),
         packets: await this.book.read(id),
       };
     });

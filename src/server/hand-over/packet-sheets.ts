@@ -28,11 +28,7 @@ export function sheetsOfPacket(record: PacketRecord, withheld: Withheld): SheetO
   const parts = [...Object.entries(record.sections), ...Object.entries(record.attachments)];
   return [
     { title: 'About', columns: ['What', 'Value'], rows: about },
-    ...parts.map(([name, document]): SheetOfPacket => ({
-      title: titleOf(name),
-      columns: FIELD_COLUMNS,
-      rows: [...flattenSection(asObject(document))].map(([path, value]) => rowOf(path, value)),
-    })),
+    ...parts.map(([name, document]) => sheetOf(name, document)),
     {
       title: 'Withheld',
       columns: ['What', 'Kind', 'How many', 'Reason'],
@@ -54,8 +50,16 @@ export function sheetsOfPacket(record: PacketRecord, withheld: Withheld): SheetO
   ];
 }
 
-function asObject(document: object): JsonObject {
-  return (Array.isArray(document) ? { entries: document } : document) as JsonObject;
+/** A section field by field; a list of like things, such as tasks, one a row. */
+function sheetOf(name: string, document: object): SheetOfPacket {
+  if (!Array.isArray(document)) {
+    const rows = [...flattenSection(document as JsonObject)].map(([path, value]) => rowOf(path, value));
+    return { title: titleOf(name), columns: FIELD_COLUMNS, rows };
+  }
+  const things = document as JsonObject[];
+  const columns = [...new Set(things.flatMap((thing) => Object.keys(thing)))];
+  const rows = things.map((thing) => columns.map((column) => cellOf(thing[column])));
+  return { title: titleOf(name), columns, rows };
 }
 
 /** `titleOf('time-and-place')` is `'Time and place'`; 31 characters is the most that a sheet's name may have. */

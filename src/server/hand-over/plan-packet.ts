@@ -16,7 +16,7 @@ import type { Matter } from './matter-reader.js';
 
 /** One of the few things that stand beside the log. */
 export interface DecidedOther {
-  readonly kind: 'determination' | 'privileged';
+  readonly kind: 'determination' | 'task' | 'privileged';
   readonly count: number;
   readonly verdict: Verdict;
 }
@@ -53,6 +53,7 @@ export function planPacket(
   const fields = [...written.fields, ...kept.fields];
   const others: DecidedOther[] = [
     { kind: 'determination', count: determination === null ? 0 : 1, ...decided('determination') },
+    { kind: 'task', count: matter.tasks.length, ...decided('task') },
     { kind: 'privileged', count: privileged.length, ...decided('privileged') },
   ];
   const goes = (kind: DecidedOther['kind']): boolean =>
@@ -94,6 +95,14 @@ export function planPacket(
         ...kept.sections,
         ...(goes('determination') && determination !== null
           ? { determination: determinationOf(matter, names) as object }
+          : {}),
+        ...(goes('task') && matter.tasks.length > 0
+          ? {
+              task: maskNames(
+                names,
+                matter.tasks.map((task) => ({ ...task })),
+              ) as object,
+            }
           : {}),
         ...(goes('privileged') && privileged.length > 0 ? { privileged } : {}),
       },
