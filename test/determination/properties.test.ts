@@ -10,10 +10,14 @@ import { determineFacts, geography, nothingKnown, packs } from './situation.js';
 const STATES = packs.map(({ jurisdiction }) => jurisdiction).filter((code) => code !== 'US');
 const MOST_COMPLETIONS = 400;
 
-/** Over the federal pack and the document's own state only: the completions are many. */
+/**
+ * Over the accident law of the federal pack and the document's own state only: the completions are many, and do not
+ * answer the facts of other matters, which have cases of their own.
+ */
 function determineHere(facts: IncidentFacts): Determination {
-  const here = packs.filter(({ jurisdiction }) =>
-    ['US', ...(facts.place.states ?? [])].includes(jurisdiction),
+  const here = packs.filter(
+    ({ jurisdiction, subject }) =>
+      subject === undefined && ['US', ...(facts.place.states ?? [])].includes(jurisdiction),
   );
   return determine(facts, { packs: here, geography, source: 'property' });
 }

@@ -118,6 +118,23 @@ describe('the list of whom to call', () => {
     ]);
   });
 
+  it('puts a number that the law names behind emergency services, and a marine casualty with the Coast Guard alone', () => {
+    const sheen = {
+      outcome: 'required',
+      kind: 'oil-discharge-notice',
+      authority: 'the Center',
+      telephone: { name: 'National Response Center', number: '800-424-8802' },
+    } as const;
+    const casualty = { outcome: 'undetermined', kind: 'marine-casualty-notice', authority: null } as const;
+    expect(buildCallList(numbers, [sheen, casualty])).toMatchObject([
+      { name: 'Emergency services' },
+      { name: 'National Response Center', tel: 'tel:8004248802', about: ['Give: oil discharge notice'] },
+      { name: 'County dispatch', about: [] },
+      { name: 'Coast Guard', about: ['May be due: marine casualty notice'] },
+      { name: 'Insurer' },
+    ]);
+  });
+
   // RFC 3966: digits, a leading + for a global number, ;ext= for an extension.
   it.each([
     ['903.555.0142', 'tel:9035550142'],
