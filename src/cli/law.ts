@@ -4,8 +4,7 @@ import { listDuePacks } from '../../shared/law/list-due-packs.js';
 import { packCode } from '../../shared/law/pack-code.js';
 import type { RulePack } from '../../shared/law/rule-pack.js';
 import { wrapText } from '../../shared/law/wrap-text.js';
-import { loadRulePacks } from '../server/law/law.api.js';
-import { readConfig } from '../server/platform/config.js';
+import { loadRulePacks, recheckMonths } from '../server/law/law.api.js';
 import { runCommand } from './run-command.js';
 
 /**
@@ -42,9 +41,9 @@ async function main(): Promise<number> {
 }
 
 function describeDue(packs: readonly RulePack[], today: string): string {
-  const { decision } = readConfig(process.env);
-  const due = listDuePacks(packs, today, decision.recheckMonths);
-  if (due.length === 0) return `No law is due to be read again (after ${decision.recheckMonths} months).\n`;
+  const months = recheckMonths();
+  const due = listDuePacks(packs, today, months);
+  if (due.length === 0) return `No law is due to be read again (after ${months} months).\n`;
   return due
     .map(({ pack, name, readOn, dueOn }) => `${dueOn}  ${pack.padEnd(20)}  ${name}, read on ${readOn}\n`)
     .join('');

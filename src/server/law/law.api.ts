@@ -1,5 +1,6 @@
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 import { compileRulePacks, loadCompiledPacks } from './compiled-packs.js';
+import { readConfig } from '../platform/config.js';
 import { withCorrections } from './law-corrections.js';
 import { dutiesBeside, lawFolder } from './law-folder.js';
 
@@ -26,4 +27,9 @@ export async function readRulePacks(
  */
 export async function loadRulePacks(): Promise<RulePack[]> {
   return withCorrections((await loadCompiledPacks()).packs);
+}
+
+/** After how many months law is to be read again: LAW_RECHECK_MONTHS. */
+export function recheckMonths(): number {
+  return readConfig(process.env).decision.recheckMonths;
 }
