@@ -106,7 +106,8 @@ describeHouse('an enrolled device', (house) => {
     await house().signedIn('staff', browser);
     const revoked = await administrator.delete(`/api/devices/${id}`).expect(200);
     expect(revoked.body).toMatchObject({ state: 'revoked' });
-    await browser.get('/api/device').expect(401);
+    const refused = await browser.get('/api/device').expect(401);
+    expect(refused.body).toMatchObject({ type: '/problems/device-shut-out' });
     await browser.get('/api/session').expect(401);
     await administrator.delete(`/api/devices/${id}`).expect(200);
     await administrator.delete(`/api/devices/${randomUUID()}`).expect(404);

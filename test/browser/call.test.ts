@@ -96,7 +96,7 @@ describe('a call for help', () => {
     await press(page, 'Heron Cove');
     await choose(page, 'No');
     await sent(page);
-    await press(page, 'Change: People');
+    await press(page, 'Change: All there');
     await choose(page, 'Yes');
     await ask(page, 'Is anyone hurt?');
     await expect

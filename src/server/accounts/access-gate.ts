@@ -33,14 +33,16 @@ export class AccessGate {
   private async admit(request: FastifyRequest): Promise<void> {
     const { access } = request.routeOptions.config;
     if (request.is404 || access?.who.includes('anyone') === true) return;
-    const device = await this.devices.of(readCookie(request, 'desk_device'));
+    const token = readCookie(request, 'desk_device');
+    const device = await this.devices.of(token);
     const session = await this.sessions.of(readCookie(request, 'desk_session'));
     if (access !== undefined && session !== null && mayPerson(access, session, request.method)) {
       request.actor = personActor(session, device);
     } else if (access?.who.includes('device') === true && device !== null && session?.role !== 'counsel') {
       request.actor = await this.deviceActor(device, request.headers[PERSON_HEADER]);
     } else {
-      throw new ProblemException(refusal(access, session, device));
+      const isShutOut = token !== undefined && device === null && access?.who.includes('device') === true;
+      throw new ProblemException(isShutOut ? shutOut(session) : refusal(access, session, device));
     }
   }
 
@@ -63,6 +65,18 @@ function personActor(session: OpenSession, device: DeviceRow | null): Actor {
   const { id: sessionId, accountId, personName, role } = session;
   const onDevice = device === null ? {} : { deviceId: device.id, deviceName: device.name };
   return { kind: 'person', sessionId, accountId, personName, role, ...onDevice };
+}
+
+/**
+ * A device that comes with a token of ours that counts no more is told so apart from one that has none: the first takes
+ * what it keeps off itself, and the second, which has only lost its cookie, keeps a call that it has not sent.
+ */
+function shutOut(session: OpenSession | null): ProblemDocument {
+  return {
+    ...problemOfStatus(session === null ? 401 : 403, 'Ask an administrator for a new code.'),
+    type: '/problems/device-shut-out',
+    title: 'This device was shut out',
+  };
 }
 
 function refusal(

@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import { Button } from '../look/button.js';
 import { ThreeWay } from '../look/choice.js';
 import { call as say } from '../words/call.js';
@@ -24,9 +24,20 @@ interface AskStepProps {
 /** The question of the moment, and the way past it. */
 export function AskStep({ step, hands, choices }: AskStepProps) {
   const id = useId();
+  const section = useRef<HTMLElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const isFirst = hands.draft === null;
+  useEffect(() => {
+    if (isFirst) return;
+    // What was pressed is gone; without this a keyboard and a screen reader would begin again at the top.
+    heading.current?.focus({ preventScroll: true });
+    section.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
-    <section class="ask-step" aria-labelledby={id}>
-      <h2 id={id}>{questionOf(step, hands.entry)}</h2>
+    <section class="ask-step" aria-labelledby={id} ref={section}>
+      <h2 id={id} ref={heading} tabIndex={-1}>
+        {questionOf(step, hands.entry)}
+      </h2>
       <Question step={step} hands={hands} choices={choices} />
       <Button look="plain" onPress={() => hands.pass(step)}>
         {say.skip}

@@ -82,8 +82,6 @@ export interface CallDraft {
   readonly stamps: Readonly<Partial<Record<StampName, Stamp>>>;
   readonly lines: readonly CallLine[];
   readonly photographs: number;
-  /** The opening was queued. */
-  readonly opened: boolean;
   /** Given by the service. */
   readonly reference?: string;
   /** When the opening arrived. */

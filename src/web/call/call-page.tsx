@@ -1,6 +1,7 @@
 import { useSearch } from 'wouter-preact';
 import './call.css';
 import type { PageProps } from '../app/page-route.js';
+import { StorageNote } from '../device/storage-note.js';
 import { CautionStrip } from '../look/caution-strip.js';
 import { Page } from '../look/page.js';
 import { tellClock } from '../look/tell-instant.js';
@@ -51,6 +52,7 @@ export default function CallPage({ params }: PageProps) {
       ) : (
         <AskStep key={step} step={step} hands={hands} choices={choices} />
       )}
+      {draft !== null && <StorageNote />}
       <OtherWays current={draft?.id ?? null} />
     </Page>
   );

@@ -1,7 +1,6 @@
 import { Link } from 'wouter-preact';
 import { useStore } from '../app/store.js';
 import { useOutbox } from '../device/outbox.js';
-import { StorageNote } from '../device/storage-note.js';
 import { Note } from '../look/notes.js';
 import { tellClock } from '../look/tell-instant.js';
 import { useSession } from '../session/session.js';
@@ -27,7 +26,6 @@ export function CallState({ draft }: { draft: CallDraft }) {
           <Link href={`/incidents/${draft.id}`}>{say.state.openRecord}</Link>
         )}
       </Note>
-      {onlyHere && <StorageNote />}
       {Object.values(draft.parts).some(({ both }) => both) && <Note>{say.state.both}</Note>}
       {refused.map(({ id, problem }) => (
         <Note kind="error" key={id}>

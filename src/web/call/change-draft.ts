@@ -14,7 +14,7 @@ export function newDraft(
     stamps: {},
     lines: [],
     photographs: 0,
-    opened: false,
+
     parts: {},
   };
   return { id, entry, fromPaper, taken, takenBy, ...nothing };

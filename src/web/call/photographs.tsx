@@ -2,6 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import { queueFile } from '../device/outbox.js';
 import { Note } from '../look/notes.js';
 import { call as say } from '../words/call.js';
+import { openCall } from './sync-call.js';
 
 interface PhotographsProps {
   readonly incident: string;
@@ -18,6 +19,7 @@ export function Photographs({ incident, ofSheet, onKept }: PhotographsProps) {
     setFailed(false);
     for (const file of files) {
       try {
+        await openCall(incident);
         await queueFile(
           incident,
           file,

@@ -69,7 +69,7 @@ function rowOf(step: Step, { answers }: CallDraft, choices: Choices): Row[] {
         {
           term: say.people.term,
           value: <Ternaried value={answers.accounted?.value ?? 'unknown'} />,
-          about: `${people === undefined ? '' : `${say.people.count(people)}; `}${say.people.allThere}`,
+          ...(people !== undefined && { about: say.people.count(people) }),
         },
       ];
     }

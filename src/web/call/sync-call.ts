@@ -45,16 +45,41 @@ export function isOnlyHere(draft: CallDraft, items: readonly QueuedItem[]): bool
   );
 }
 
+/** Queues the opening at the first touch: what belongs to the call is queued behind it. */
+export function openCall(id: string): Promise<void> {
+  return oneByOne(async () => {
+    await openUnlessOpened(id);
+  });
+}
+
 /** Queues what differs from what was queued before: one request for a section at a time, the next when that has arrived. */
-async function syncCall(id: string): Promise<void> {
+function syncCall(id: string): Promise<void> {
   clearTimeout(settling.get(id));
-  const draft = await changeCall(id, (before) => ({ ...before, opened: true }));
-  if (draft === null) return;
+  return oneByOne(() => syncSections(id));
+}
+
+let turn: Promise<unknown> = Promise.resolve();
+
+/** So that nothing is queued twice. */
+function oneByOne(work: () => Promise<void>): Promise<void> {
+  const next = turn.then(work);
+  turn = next.catch(() => undefined);
+  return next;
+}
+
+async function openUnlessOpened(id: string): Promise<CallDraft | null> {
+  const draft = await changeCall(id, (before) => before);
+  if (draft === null || draft.sentAt !== undefined) return draft;
   const waiting = await readOutbox();
-  const mine = waiting.filter((item) => item.line === id);
-  if (draft.sentAt === undefined && !mine.some((item) => item.kind === 'request' && item.opens === true)) {
-    await queueOpening(draft);
-  }
+  const isQueued = waiting.some((item) => item.kind === 'request' && item.line === id && item.opens === true);
+  if (!isQueued) await queueOpening(draft);
+  return draft;
+}
+
+async function syncSections(id: string): Promise<void> {
+  const draft = await openUnlessOpened(id);
+  if (draft === null) return;
+  const mine = (await readOutbox()).filter((item) => item.line === id);
   for (const [section, now] of Object.entries(documentsOf(draft))) {
     const address = sectionAddress(id, section);
     const before = draft.parts[section];

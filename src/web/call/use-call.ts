@@ -16,7 +16,7 @@ import {
   withPassed,
   withStamp,
 } from './change-draft.js';
-import { syncSoon } from './sync-call.js';
+import { openCall, syncSoon } from './sync-call.js';
 
 type Change = (draft: CallDraft, now: Stamp) => CallDraft;
 
@@ -65,6 +65,7 @@ export function useCall(id: string | undefined, entry: Entry, fromPaper: boolean
       () => firstTouch(now),
     );
     if (id === undefined) go(`/call/${newId}`, { replace: true });
+    await openCall(changed.id);
     syncSoon(changed.id);
     return changed;
   };

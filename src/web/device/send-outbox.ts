@@ -1,12 +1,15 @@
 import { AskError } from '../ask/ask-error.js';
 import { ask } from '../ask/ask.js';
 import { askAgain } from '../ask/use-ask.js';
+import { beginSession } from '../session/session.js';
 import { session } from '../session/session-state.js';
 import { dropQueued, onKnock, readOutbox, save } from './outbox.js';
 import type { QueuedItem, QueuedRequest } from './outbox-item.js';
 import { sendFile } from './send-file.js';
 
 const TRY_AGAIN_MS = 15_000;
+
+let unknownToService = false;
 
 type Sent = (item: QueuedItem, answer: unknown) => void | Promise<void>;
 const listeners = new Set<Sent>();
@@ -43,6 +46,9 @@ export function beginSending(): void {
 async function sendOutbox(): Promise<void> {
   await navigator.locks.request('desk-sending', { ifAvailable: true }, async (lock) => {
     if (lock === null) return;
+    // Who is there was only remembered, or the service did not know us: what waits goes in nobody's wrong name.
+    if (session.value.remembered || unknownToService) await beginSession();
+    unknownToService = false;
     for (let item = nextOf(await readOutbox()); item !== undefined; item = nextOf(await readOutbox())) {
       if (!(await sendOne(item))) return;
     }
@@ -57,13 +63,18 @@ function nextOf(items: readonly QueuedItem[]): QueuedItem | undefined {
       .filter((item) => item.kind === 'request' && item.opens === true && item.state === 'refused')
       .map(({ line }) => line),
   );
-  return items.find(
+  const first = items.find(
     ({ state, line, by }) =>
       (state === 'waiting' || state === 'sending') &&
       !shut.has(line) &&
       (by === null || by === me?.accountId || (me === null && device !== null)),
   );
+  // What opens a line goes before all of it, in whatever order they were queued.
+  return items.find((item) => item.line === first?.line && isWaitingOpening(item)) ?? first;
 }
+
+const isWaitingOpening = (item: QueuedItem): boolean =>
+  item.kind === 'request' && item.opens === true && item.state !== 'refused' && item.state !== 'conflict';
 
 /** Tells whether to go on with the next. */
 async function sendOne(item: QueuedItem): Promise<boolean> {
@@ -79,6 +90,7 @@ async function sendOne(item: QueuedItem): Promise<boolean> {
       await arrived(sending, error.problem.current);
       return true;
     }
+    unknownToService = error.trouble === 'sign-in';
     if (mayPass) await save({ ...item, state: 'waiting' });
     else await notTaken(item, error);
     await readOutbox();

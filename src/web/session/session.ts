@@ -6,6 +6,7 @@ import { empty, find, keep, wipe } from '../device/sealed-store.js';
 import { type EnrolledDevice, type Me, type Session, session } from './session-state.js';
 
 const KEPT_AS = 'session';
+const SHUT_OUT = '/problems/device-shut-out';
 
 /** Who is there: `const { me, device } = useSession()`. */
 export function useSession(): Session {
@@ -16,9 +17,7 @@ export function useSession(): Session {
 export async function beginSession(): Promise<void> {
   const before = await remembered();
   try {
-    const [me, device] = await Promise.all([whoIs<Me>('/api/session'), whoIs<EnrolledDevice>('/api/device')]);
-    // An administrator shut this device out: what it keeps is nobody's any more.
-    if (before.device !== null && device === null) await wipe();
+    const [me, device] = await Promise.all([whoIs<Me>('/api/session'), whichDevice()]);
     await settle({ ready: true, me, device, remembered: false });
   } catch (error) {
     if (!(error instanceof AskError)) throw error;
@@ -52,6 +51,21 @@ export async function enrol(code: string): Promise<EnrolledDevice> {
 export async function passwordChosen(): Promise<void> {
   const { me } = session.value;
   if (me !== null) await settle({ ...session.value, me: { ...me, passwordDue: false } });
+}
+
+/**
+ * Which device this is. Where an administrator shut it out, everything is taken off it; where it only lost its cookie,
+ * what it has not sent stays, and goes when somebody signs in or enrols it again.
+ */
+async function whichDevice(): Promise<EnrolledDevice | null> {
+  try {
+    return await ask<EnrolledDevice>('/api/device', { quiet: true });
+  } catch (error) {
+    if (!(error instanceof AskError) || error.trouble === 'unreachable') throw error;
+    if (error.problem.type === SHUT_OUT) await wipe();
+    if (error.trouble === 'sign-in' || error.trouble === 'not-yours') return null;
+    throw error;
+  }
 }
 
 async function whoIs<Who>(path: string): Promise<Who | null> {

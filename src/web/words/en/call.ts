@@ -53,11 +53,10 @@ export const call = {
     otherWay: 'Elsewhere or in words',
   },
   people: {
-    term: 'People',
+    term: 'All there',
     how: 'How many are on it?',
     count: (count: number) => (count === 1 ? '1 person' : `${count} people`),
     more: '6 or more',
-    allThere: 'everyone accounted for',
   },
   hurt: { term: 'Hurt', hint: 'Hurt, or not answering as usual: say yes.' },
   happened: {

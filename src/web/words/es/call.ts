@@ -53,11 +53,10 @@ export const call: CallWords = {
     otherWay: 'En otro lugar o con palabras',
   },
   people: {
-    term: 'Personas',
+    term: 'Todos',
     how: '¿Cuántas van en ella?',
     count: (count) => (count === 1 ? '1 persona' : `${count} personas`),
     more: '6 o más',
-    allThere: 'se sabe de todos',
   },
   hurt: { term: 'Heridos', hint: 'Herido, o no responde como siempre: diga sí.' },
   happened: {
