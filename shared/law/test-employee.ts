@@ -72,17 +72,18 @@ function harm(
   }
 }
 
-/** Care that was not needed, or first aid alone, leaves no room for such a harm that nobody has stated. */
+/** Care that was not needed, or first aid alone, leaves no room for such a harm of which nobody says a word; "not known" is one. */
 function happened(
   reading: PersonReading,
   member: 'inpatient' | 'amputation' | 'eyeLoss',
   words: string,
   { within, proves }: { within: boolean; proves: boolean },
 ): PersonFinding {
-  const value = truthOf(reading.person[member]);
+  const said = reading.person[member];
+  const value = truthOf(said);
   if (value === 'false' || !within) return FALSE;
   if (value === 'true') return TRUE;
-  if (reading.care === 'none' || reading.care === 'first-aid') return FALSE;
+  if (said === undefined && (reading.care === 'none' || reading.care === 'first-aid')) return FALSE;
   return unknownFinding([personPoint(reading, member, `Was ${reading.name} ${words}?`, proves, true)]);
 }
 

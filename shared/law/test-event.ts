@@ -11,7 +11,7 @@ interface EventRule {
   readonly fact?: keyof IncidentFacts & ('oilSheen' | 'bridgeStruck' | EventFact);
   readonly question?: string;
   readonly shownBy: readonly string[];
-  /** Where the kind of casualty is known and is none of these, it did not happen. */
+  /** Where nobody says a word of it, and the kind of casualty is known and is none of these, it did not happen. */
   readonly onlyIn?: readonly string[];
 }
 
@@ -64,7 +64,9 @@ export function testEvent(test: EventTest, { facts }: Occurrence): TestResult {
   const { words, fact, question, shownBy, onlyIn } = RULES[test];
   const types = facts.casualtyTypes.filter((type) => type !== 'unknown');
   const said = fact === undefined ? 'unknown' : truthOf(facts[fact]);
-  const isOther = types.length > 0 && onlyIn !== undefined && !types.some((type) => onlyIn.includes(type));
+  const unsaid = fact === undefined || facts[fact] === undefined;
+  const isOther =
+    unsaid && types.length > 0 && onlyIn !== undefined && !types.some((type) => onlyIn.includes(type));
   const value: Truth =
     said !== 'unknown'
       ? said
