@@ -34,9 +34,22 @@ export function testDamage(trigger: Trigger, damage: DamageFacts): TestResult {
   const open = proven ? [] : openPoints(test, groups, damage, needs);
   return {
     value,
-    text: sentence(trigger, readings, groups, damage),
+    text: sentence(trigger, readings, damage),
     holding: proven ? [NOTHING_SPECIAL] : [],
     open: open.map((point) => ({ point, clock: NOTHING_SPECIAL })),
+  };
+}
+
+/**
+ * The range in which the damage lies that a test looks at, in cents, of the group that comes to most; `high` is infinite
+ * while an amount is not known or the list is not closed.
+ * @example rangeDamage('damage-total', { items: [], complete: false }) // { low: 0, high: Infinity }
+ */
+export function rangeDamage(test: DamageTest, damage: DamageFacts): { low: number; high: number } {
+  const groups = groupDamage(test, damage.items);
+  return {
+    low: Math.max(0, ...groups.map((group) => lowTotal(group))),
+    high: damage.complete ? Math.max(0, ...groups.map((group) => highTotal(group))) : Infinity,
   };
 }
 
@@ -174,11 +187,9 @@ const TEST_WORDS: Record<DamageTest, string> = {
 function sentence(
   { test, readings: all = [] }: Trigger,
   readings: readonly AmountReading[],
-  groups: readonly DamageGroup[],
   damage: DamageFacts,
 ): string {
-  const low = Math.max(0, ...groups.map((group) => lowTotal(group)));
-  const high = damage.complete ? Math.max(0, ...groups.map((group) => highTotal(group))) : Infinity;
+  const { low, high } = rangeDamage(test as DamageTest, damage);
   const known = low === high ? dollars(low) : `from ${dollars(low)} to ${dollars(high)}`;
   const superseded = all
     .filter(({ basis }) => basis === 'superseded')

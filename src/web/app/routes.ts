@@ -19,6 +19,16 @@ export const ROUTES: readonly PageRoute[] = [
     nav: titles.call,
     navPath: '/call',
   },
+  {
+    path: '/incidents/:id/duties',
+    load: () => import('../decision/duties-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
+  {
+    path: '/incidents/:id/determinations/:sequence',
+    load: () => import('../decision/earlier-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
   { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
   {

@@ -1,0 +1,55 @@
+import { Link } from 'wouter-preact';
+import type { Duty } from '../../../shared/determination/determination.js';
+import { BASIS_SENTENCES, TRUTH_WORDS } from '../../../shared/determination/duty-words.js';
+import { nameDate } from '../../../shared/law/name-law-terms.js';
+import { Sign } from '../look/sign.js';
+import { decision as say } from '../words/decision.js';
+import { type Matter, packOf } from './use-matter.js';
+
+/** Every point of the law that was looked at, how well that law is known, and what is doubtful about it. Open on paper. */
+export function DutyReasons({ matter, duty }: { matter: Matter; duty: Duty }) {
+  const { reasons, citations, packBasis, jurisdiction } = duty;
+  const pack = packOf(matter, jurisdiction);
+  return (
+    <>
+      <details>
+        <summary>{say.why(reasons.length)}</summary>
+        <ul class="reasons">
+          {reasons.map(({ value, text, citation }) => (
+            <li key={`${value} ${text} ${citation ?? ''}`}>
+              <span class="value">
+                <Sign of={value} />
+                {TRUTH_WORDS[value]}
+              </span>
+              <span>
+                {text} {citation !== undefined && <cite>{citation}</cite>}
+              </span>
+            </li>
+          ))}
+        </ul>
+      </details>
+      <details>
+        <summary>{say.law}</summary>
+        <p>
+          <strong>{BASIS_SENTENCES[packBasis]}</strong>{' '}
+          {pack !== undefined && say.readOn(nameDate(pack.readOn))} {citations.join('; ')}
+        </p>
+        {pack !== undefined && pack.doubts.length > 0 && (
+          <>
+            <h4>{say.doubts}</h4>
+            <ul>
+              {pack.doubts.map((doubt) => (
+                <li key={doubt}>{doubt}</li>
+              ))}
+            </ul>
+          </>
+        )}
+        {pack !== undefined && (
+          <p class="links-line unprinted">
+            <Link href={`/law/${pack.jurisdiction}`}>{say.wholeLaw}</Link>
+          </p>
+        )}
+      </details>
+    </>
+  );
+}

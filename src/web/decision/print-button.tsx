@@ -1,0 +1,10 @@
+import { Button } from '../look/button.js';
+import { common } from '../words/common.js';
+
+export function PrintButton() {
+  return (
+    <Button look="plain" onPress={() => print()}>
+      {common.print}
+    </Button>
+  );
+}

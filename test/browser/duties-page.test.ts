@@ -1,0 +1,148 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { operatorOf, peopleWith, told } from '../decision/incident-case.js';
+import { expectReach, PHONE, smallTargets, takePictures } from './desk.js';
+import { CARE, DutiesDesk, STITCHED, texas } from './duties-desk.js';
+
+let duties: DutiesDesk;
+beforeAll(async () => {
+  duties = await DutiesDesk.open();
+});
+afterAll(() => duties.close());
+
+describe('what if', () => {
+  it('shows what would change beside what stands, and saves nothing', async () => {
+    const one = await duties.hurt();
+    const before = await one.duties();
+    const page = await duties.visit(one);
+    const question = page.locator('details').filter({ hasText: CARE });
+    await question.locator('summary').click();
+    await question.getByRole('radio', { name: 'More than first aid' }).check();
+    await question.getByRole('button', { name: 'Only try it' }).click();
+    await page.getByText('Only tried: nothing of this is saved.').waitFor();
+    const row = page.getByRole('row', { name: 'Accident report, Texas' });
+    await row.waitFor();
+    expect(await row.getByRole('cell').allInnerTexts()).toEqual([
+      expect.stringContaining('Cannot tell yet'),
+      expect.stringContaining('Required'),
+    ]);
+    await expectReach(page);
+    await takePictures(page, 'duties-what-if');
+    await page.getByLabel('Which fact').selectOption({ label: 'Was an officer there?' });
+    await page.getByRole('radio', { name: 'Yes' }).last().check();
+    await page.getByRole('button', { name: 'Try it', exact: true }).click();
+    await page.getByRole('button', { name: 'Take back: Person operator-PWC-7: Care needed' }).click();
+    await page.getByText('Nothing would change').waitFor();
+    await page.reload();
+    await texas(page).getByText('Cannot tell yet').waitFor();
+    expect(await one.duties()).toEqual(before);
+    await page.context().close();
+  });
+});
+
+describe('the page of duties', () => {
+  it('can be used by everybody on a phone, with everything open', async () => {
+    const one = await duties.hurt();
+    await one.write('damage', {
+      assessment: told('partial'),
+      lines: [{ id: 'd1', of: told('vessel'), amount: told({ low: 900, high: 2600 }) }],
+    });
+    const page = await duties.visit(one, duties.manager, PHONE);
+    await page.getByText('All property together.').first().waitFor();
+    await takePictures(page, 'duties');
+    for (const summary of await page.locator('main summary').all()) await summary.click();
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  it('says so while nothing was determined, when the service fails, and to a stranger', async () => {
+    const one = await duties.grounding();
+    const page = await duties.desk.visit(duties.manager, '/');
+    await page.route('**/api/**/duties', (route) =>
+      route.fulfill({ json: { determination: null, items: [] } }),
+    );
+    await page.goto(`${duties.desk.url}/incidents/${one.id}/duties`);
+    await page.getByText('Nothing was determined for this incident yet.').waitFor();
+    await expectReach(page);
+    await page.unroute('**/api/**/duties');
+    await page.route('**/api/**/duties', (route) => route.abort());
+    await page.goto(`${duties.desk.url}/law/try`);
+    await page.goto(`${duties.desk.url}/incidents/${one.id}/duties`);
+    await page.getByRole('alert').waitFor();
+    await expectReach(page);
+    await page.unroute('**/api/**/duties');
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await texas(page).waitFor();
+    await page.context().close();
+    const stranger = await duties.desk.visit(null, `/incidents/${one.id}/duties`);
+    await stranger.getByRole('heading', { name: 'Sign in' }).waitFor();
+    await stranger.context().close();
+  });
+
+  it('prints without navigation and forms, says when and by whom, and opens every reason', async () => {
+    const one = await duties.hurt();
+    const page = await duties.visit(one);
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate("dispatchEvent(new Event('beforeprint'))");
+    expect(await page.locator('.printed').innerText()).toMatch(
+      new RegExp(`^Printed .+ by ${duties.manager.name}, manager.$`),
+    );
+    expect(await page.locator('header').isVisible()).toBe(false);
+    expect(await page.getByText('Decide', { exact: true }).first().isVisible()).toBe(false);
+    expect(await texas(page).locator('.reasons li').first().isVisible()).toBe(true);
+    expect(await page.evaluate('getComputedStyle(document.body).backgroundColor')).toBe('rgb(255, 255, 255)');
+    await page.context().close();
+  });
+
+  it('is done by keyboard alone from question to signature', async () => {
+    const one = await duties.hurt();
+    const page = await duties.visit(one);
+    const tabTo = async (found: () => Promise<boolean>): Promise<void> => {
+      for (let presses = 0; presses < 200 && !(await found()); presses += 1) await page.keyboard.press('Tab');
+      expect(await found()).toBe(true);
+    };
+    const onText = (text: string) => async () =>
+      (
+        await page.evaluate<string>(
+          "document.activeElement.matches('body') ? '' : document.activeElement.textContent",
+        )
+      ).includes(text);
+    const onRadio = async (): Promise<boolean> =>
+      (await page.evaluate<string>('document.activeElement.type')) === 'radio';
+    await tabTo(onText('Answer'));
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.evaluate('document.activeElement.tagName')).toBe('SUMMARY');
+    await tabTo(onRadio);
+    await page.keyboard.press('Space');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Space');
+    await tabTo(onText('Save the answer'));
+    await page.keyboard.press('Enter');
+    await page.getByText('Saved, and determined again').waitFor();
+    await expect.poll(() => onText('Saved, and determined again')()).toBe(true);
+    await page.reload();
+    await texas(page).waitFor();
+    await tabTo(onText('Decide'));
+    await page.keyboard.press('Enter');
+    await tabTo(onRadio);
+    await page.keyboard.press('Space');
+    await tabTo(onText('Sign: report'));
+    await page.keyboard.press('Enter');
+    await page.getByText('Signed: Report.').waitFor();
+    await page.context().close();
+  });
+
+  it('leads to each earlier determination as it was made', async () => {
+    const one = await duties.hurt();
+    await one.write('people', peopleWith([operatorOf('PWC-7', STITCHED)]));
+    const page = await duties.visit(one);
+    const latest = (await one.duties()).determination;
+    await page.getByRole('link', { name: `Determination ${latest - 1}`, exact: true }).click();
+    await page.getByRole('heading', { name: 'What changed since' }).waitFor();
+    await page.getByText('It was “Cannot tell yet” and is now “Required”.').first().waitFor();
+    await expectReach(page);
+    await page.context().close();
+  });
+});
