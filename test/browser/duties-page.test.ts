@@ -65,7 +65,8 @@ describe('the page of duties', () => {
     await page.getByText('Nothing was determined for this incident yet.').waitFor();
     await expectReach(page);
     await page.unroute('**/api/**/duties');
-    await page.route('**/api/**/duties', (route) => route.abort());
+    const fault = { type: 'about:blank', title: 'The service failed', status: 500, errors: [] };
+    await page.route('**/api/**/duties', (route) => route.fulfill({ status: 500, json: fault }));
     await page.goto(`${duties.desk.url}/law/try`);
     await page.goto(`${duties.desk.url}/incidents/${one.id}/duties`);
     await page.getByRole('alert').waitFor();

@@ -1,4 +1,3 @@
-import { Link } from 'wouter-preact';
 import type { Duty } from '../../../shared/determination/determination.js';
 import { BASIS_SENTENCES, TRUTH_WORDS } from '../../../shared/determination/duty-words.js';
 import { nameDate } from '../../../shared/law/name-law-terms.js';
@@ -43,11 +42,6 @@ export function DutyReasons({ matter, duty }: { matter: Matter; duty: Duty }) {
               ))}
             </ul>
           </>
-        )}
-        {pack !== undefined && (
-          <p class="links-line unprinted">
-            <Link href={`/law/${pack.jurisdiction}`}>{say.wholeLaw}</Link>
-          </p>
         )}
       </details>
     </>

@@ -52,7 +52,6 @@ export const decision = {
   law: 'The law behind it',
   doubts: 'What is doubtful about it',
   readOn: (date: string) => `Read on ${date}.`,
-  wholeLaw: 'The whole rule',
   assumed: 'Taken for so, since nobody has said it',
   proposed: 'What is proposed',
   proposes: {
