@@ -96,6 +96,9 @@ describeHouse('what the fleet answers', (house) => {
     await expectDocumented('GET /api/craft/{id}/service-steps', manager.get(`${craft}/service-steps`));
     await expectDocumented('GET /api/craft/{id}/service', manager.get(`${craft}/service`));
 
+    const { browser: phone } = await house().device(administrator);
+    await expectDocumented('GET /api/device/fleet', phone.get('/api/device/fleet'));
+
     const amount = create(administrator, '/api/release-amounts', { amountCents: 50_000 });
     await expectDocumented('POST /api/release-amounts', amount);
     await expectDocumented('GET /api/release-amounts', manager.get('/api/release-amounts'));
