@@ -9,7 +9,7 @@ import type { Sheet } from './sheet.js';
 import { drawDuties, drawStanding, drawTitle, reporterWords } from './draw-summary.js';
 
 /**
- * The worksheet of one report, for transcription onto an agency's form or as an attachment: our own layout, the items in
+ * The worksheet of one report, to be copied onto an agency's form or attached to it. Its layout is our own: the items in
  * the order of 33 CFR 173.57(b), each with its sign and word, a line to write on where something is missing, and the
  * place for date and signature (33 CFR 173.57(a)). The same sheet gives the same bytes.
  * @returns the PDF as a stream
