@@ -7,7 +7,7 @@ import { Note } from '../look/notes.js';
 import { decision as say } from '../words/decision.js';
 import { facts as sayFacts } from '../words/facts.js';
 import { nameDuty } from './compare-determinations.js';
-import { momentOf } from './moment.js';
+import { momentOf } from '../look/moment.js';
 import { Refusals } from './refusals.js';
 import { Ticks } from './ticks.js';
 import { useCreate } from './use-create.js';

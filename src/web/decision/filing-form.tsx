@@ -11,7 +11,7 @@ import { nameDuty } from './compare-determinations.js';
 import { craftOf } from './craft-of.js';
 import { answersOf, authorityIn, emptyFiling, type FilingDraft, filingBody } from './filing-draft.js';
 import { FilingSelects } from './filing-selects.js';
-import { momentOf } from './moment.js';
+import { momentOf } from '../look/moment.js';
 import { Refusals } from './refusals.js';
 import type { DutyView } from './service-answers.js';
 import { Ticks } from './ticks.js';

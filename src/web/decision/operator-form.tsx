@@ -8,7 +8,7 @@ import { decision as say } from '../words/decision.js';
 import { facts as sayFacts } from '../words/facts.js';
 import { craftOf } from './craft-of.js';
 import { filledIn } from './filled-in.js';
-import { momentOf } from './moment.js';
+import { momentOf } from '../look/moment.js';
 import { Refusals } from './refusals.js';
 import { useCreate } from './use-create.js';
 import type { Matter } from './use-matter.js';

@@ -3,7 +3,7 @@ import { Field } from '../look/field.js';
 import { Note } from '../look/notes.js';
 import { tellInstant } from '../look/tell-instant.js';
 import { decision as say } from '../words/decision.js';
-import { fieldMoment } from './moment.js';
+import { fieldMoment } from '../look/moment.js';
 import type { DutyView } from './service-answers.js';
 import type { SignDraft } from './sign-draft.js';
 import { Ticks } from './ticks.js';

@@ -1,5 +1,5 @@
-import { timeLeft } from '../../../shared/time/tell-time.js';
 import { ownZone, tellInstant } from './tell-instant.js';
+import { tellLeft } from './tell-left.js';
 import { useNow } from './use-now.js';
 
 interface DeadlineProps {
@@ -20,7 +20,7 @@ export function Deadline({ at, timeZone = ownZone(), note, first = false }: Dead
   const soon = first && Date.parse(at) - now < DAY_MS;
   return (
     <p class={`deadline ${first ? 'first' : ''} ${soon ? 'act-now' : ''}`}>
-      <strong>{timeLeft(at, now)}</strong>
+      <strong>{tellLeft(at, now)}</strong>
       <time dateTime={at}>{tellInstant(at, timeZone, now)}</time>
       {note !== undefined && <span class="quiet">{note}</span>}
     </p>

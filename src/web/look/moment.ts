@@ -1,5 +1,5 @@
 import { readWallClock } from '../../../shared/time/read-wall-clock.js';
-import { nowByService } from '../look/use-now.js';
+import { nowByService } from './use-now.js';
 
 /** What a field of day and time says in a zone; an empty one means just now, null is no time. */
 export function momentOf(text: string, zone: string): string | null {
