@@ -2,7 +2,7 @@ import { beforeAll, expect, it } from 'vitest';
 import { RecordSettings } from '../../src/server/record/record.api.js';
 import { verifyRecord } from '../../src/server/record/verify-record.js';
 import { UnitOfWork } from '../../src/server/platform/database/unit-of-work.js';
-import { type Browser, describeHouse } from '../accounts/house.js';
+import { type Browser, create, describeHouse } from '../accounts/house.js';
 import { evidenceOf, openIncident, upload, writeSection } from '../evidence/evidence-desk.js';
 import { sample } from '../evidence/samples.js';
 
@@ -11,6 +11,7 @@ const PLACE = 'zuiderplas';
 const OWNER = 'quagmirelli';
 const NAME = 'xanthippe';
 const CAPTION = 'brontosaur';
+const REASON = 'abracadabrant';
 
 describeHouse('what is withdrawn', (house) => {
   let manager: Browser;
@@ -60,6 +61,35 @@ describeHouse('what is withdrawn', (house) => {
     await manager.get(evidenceOf(id)).expect(200);
     const after = await everything();
     for (const word of [PLACE, OWNER, NAME, CAPTION]) expect(after).not.toContain(word);
+    const { headsFile } = house().app.get(RecordSettings);
+    expect((await verifyRecord(house().app.get(UnitOfWork), headsFile)).faults).toEqual([]);
+  });
+
+  it('is in no determination either, where it was the reason of an answer whether it is reportable', async () => {
+    const one = await openIncident(manager);
+    const answer = { aid: 'theft', jurisdictions: ['us'], answer: 'not-reportable', reason: REASON };
+    const path = `/api/incidents/${one}/scope-answers`;
+    const { id: signed } = (await create(manager, path, answer).expect(201)).body as { id: string };
+    await create(manager, path, { ...answer, answer: 'reportable', reason: 'Found again.' }).expect(201);
+    const determination = async (at = '') =>
+      JSON.stringify((await manager.get(`/api/incidents/${one}/determination${at}`).expect(200)).body);
+    expect(await determination()).toContain(REASON);
+
+    const withdrawals = `/api/incidents/${one}/sections/scope-answers/withdrawals`;
+    const reason = 'It named a patient.';
+    await manager
+      .post(withdrawals)
+      .send({ path: `/answers/${signed}/answer`, reason })
+      .expect(404);
+    await manager
+      .post(withdrawals)
+      .send({ path: `/answers/${signed}/reason`, reason })
+      .expect(200);
+    expect(await everything()).not.toContain(REASON);
+    for (const at of ['s/1', 's/2', 's/3', '']) expect(await determination(at)).not.toContain(REASON);
+    expect(await determination('s/2')).toContain('not-reportable');
+    expect(await determination()).toContain('Found again.');
+    expect(await determination()).toContain('The reason was withdrawn.');
     const { headsFile } = house().app.get(RecordSettings);
     expect((await verifyRecord(house().app.get(UnitOfWork), headsFile)).faults).toEqual([]);
   });

@@ -3,7 +3,7 @@ import { Injectable } from '@nestjs/common';
 import { determine } from '../../../shared/determination/determine.js';
 import type { Determination } from '../../../shared/determination/determination.js';
 import type { IncidentRecord } from '../../../shared/record/incident-record.js';
-import type { IncidentFacts, ScopeAnswer } from '../../../shared/record/incident-facts.js';
+import type { IncidentFacts } from '../../../shared/record/incident-facts.js';
 import { sameJson, type JsonObject } from '../../../shared/record/json-value.js';
 import { recordToFacts } from '../../../shared/record/record-to-facts.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
@@ -13,6 +13,8 @@ import { RecordChanges, ServiceSections } from '../record/record.api.js';
 import { DeterminationsRepository } from './database/determinations.repository.js';
 import { Law } from './law-in-force.js';
 import type { PackVersion } from './pack-version.js';
+import { type KeptAnswer, scopeAnswerOf } from './signed-answer.js';
+import { withoutReasons } from './without-reasons.js';
 import { withoutWithdrawn } from './without-withdrawn.js';
 
 /** A determination as it was made: on which facts, under which texts of the law, when. Only superseded. */
@@ -27,13 +29,6 @@ export interface StoredDetermination {
   readonly facts: IncidentFacts;
   readonly packs: readonly PackVersion[];
   readonly determination: Determination;
-}
-
-/** An answer whether it is reportable at all, as somebody signed it. */
-export interface SignedAnswer extends ScopeAnswer {
-  readonly id: string;
-  readonly account: string;
-  readonly role: string;
 }
 
 export interface DeterminationChange {
@@ -95,18 +90,23 @@ export class Determinations {
 
   /** After determining anew: without an owner the losses may add up otherwise, and that must be seen as a change. */
   private async forget(incidentId: string, sections: readonly string[], paths: readonly string[]) {
-    for (const { id, facts } of await this.rows.all(incidentId)) {
-      const left = withoutWithdrawn(facts, sections, paths);
-      if (left !== facts) await this.rows.setFacts(id, left);
+    const answers = sections.includes('scope-answers') ? await this.answers(incidentId) : [];
+    const silent = answers.flatMap(({ id }, index) =>
+      paths.includes(`/answers/${id}/reason`) ? [index] : [],
+    );
+    for (const { id, facts, determination } of await this.rows.all(incidentId)) {
+      const left = withoutReasons({ facts: withoutWithdrawn(facts, sections, paths), determination }, silent);
+      if (left.facts !== facts) await this.rows.setWords(id, left);
     }
   }
 
+  private async answers(incidentId: string): Promise<readonly KeptAnswer[]> {
+    const { answers = [] } = await this.sections.read<{ answers: KeptAnswer[] }>(incidentId, 'scope-answers');
+    return answers;
+  }
+
   private async determine(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
-    const { answers = [] } = await this.sections.read<{ answers: SignedAnswer[] }>(
-      incidentId,
-      'scope-answers',
-    );
-    const facts = factsOf(record, answers);
+    const facts = factsOf(record, await this.answers(incidentId));
     const before = await this.rows.current(incidentId);
     const { packs, geography } = this.law;
     const determination = determine(facts, { packs, geography, source: record.incident.reference });
@@ -127,14 +127,9 @@ export class Determinations {
   }
 }
 
-function factsOf(record: IncidentRecord, answers: readonly SignedAnswer[]): IncidentFacts {
+function factsOf(record: IncidentRecord, answers: readonly KeptAnswer[]): IncidentFacts {
   const facts = recordToFacts(record);
-  if (answers.length === 0) return facts;
-  const scopeAnswers = answers.map(({ aid, jurisdictions, answer, reason, by, at }) => ({
-    ...{ aid, jurisdictions, answer },
-    ...{ reason, by, at },
-  }));
-  return { ...facts, scopeAnswers };
+  return answers.length === 0 ? facts : { ...facts, scopeAnswers: answers.map(scopeAnswerOf) };
 }
 
 function sameFacts(one: IncidentFacts, other: IncidentFacts): boolean {

@@ -7,11 +7,12 @@ import { readIdempotencyKey } from '../platform/http/idempotency-key.js';
 import { readInput } from '../platform/http/read-input.js';
 import { refuse } from '../platform/http/refuse.js';
 import { IncidentAccess, ServiceSections } from '../record/record.api.js';
-import { Determinations, type SignedAnswer } from './determinations.js';
+import { Determinations } from './determinations.js';
 import { Law } from './law-in-force.js';
+import { type KeptAnswer, REASON_WITHDRAWN, type SignedAnswer } from './signed-answer.js';
 
 interface Answers {
-  readonly answers: SignedAnswer[];
+  readonly answers: KeptAnswer[];
 }
 
 /** What people answered to the question whether an occurrence is reportable at all; signed, and never taken back. */
@@ -46,15 +47,20 @@ export class ScopeAnswers {
         const { accountId: account, personName: by, role } = actor;
         const signed: SignedAnswer = { ...given, id: made, by, account, role, at: this.clock.now() };
         const document: Answers = { answers: [...answers, signed] };
-        await this.sections.write(incidentId, 'scope-answers', document, actor, given.reason);
+        // Without a reason of the amendment, which would be the same words in a second place.
+        await this.sections.write(incidentId, 'scope-answers', document, actor);
         await this.determinations.bringForward(incidentId, actor);
       }),
     );
     const found = (await this.read(incidentId)).find((one) => one.id === id);
-    return { ...(found ?? refuse(404, 'There is nothing at this address.')), version: 1 };
+    return {
+      reason: REASON_WITHDRAWN,
+      ...(found ?? refuse(404, 'There is nothing at this address.')),
+      version: 1,
+    };
   }
 
-  private async read(incidentId: string): Promise<SignedAnswer[]> {
+  private async read(incidentId: string): Promise<KeptAnswer[]> {
     const { answers = [] } = await this.sections.read<Answers>(incidentId, 'scope-answers');
     return answers;
   }

@@ -39,7 +39,7 @@ export class WithdrawalsService {
     actor: Actor,
   ): Promise<SectionView> {
     assertRole(actor, 'manager', 'administrator');
-    const section = name === HOLDS && REASON_OF_HOLD.test(path) ? name : sectionNamed(name);
+    const section = REASONS_OF_THE_SERVICE[name]?.test(path) === true ? name : sectionNamed(name);
     return this.log.run(async () => {
       await this.access.find(id, actor);
       await this.directed(id, direction, { section, path }, actor);
@@ -103,9 +103,14 @@ export class WithdrawalsService {
   }
 }
 
-/** Of a hold only the words of a reason go: that it began, and by whom it was released, stays. */
-const HOLDS = 'holds';
-const REASON_OF_HOLD = /^\/holds\/[^/]+\/(released\/)?reason$/;
+/**
+ * In sections of the service only the words of a reason go: that a hold began, by whom it was released, and what was
+ * answered to the question whether it is reportable, stays.
+ */
+const REASONS_OF_THE_SERVICE: Readonly<Record<string, RegExp>> = {
+  holds: /^\/holds\/[^/]+\/(released\/)?reason$/,
+  'scope-answers': /^\/answers\/[^/]+\/reason$/,
+};
 
 const HELD =
   'This incident is held, so nothing goes out of it but on the direction of counsel: name counsel and the day of the direction.';

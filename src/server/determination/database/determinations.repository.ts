@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import { LessThan } from 'typeorm';
-import type { IncidentFacts } from '../../../../shared/record/incident-facts.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { DeterminationRow, LawAppliedRow } from './determination.row.js';
 
@@ -35,8 +34,11 @@ export class DeterminationsRepository {
   }
 
   /** For words that were withdrawn from the record; nothing else of a determination changes. */
-  async setFacts(id: string, facts: IncidentFacts): Promise<void> {
-    await this.unitOfWork.manager.update<object>(DeterminationRow, { id }, { facts });
+  async setWords(
+    id: string,
+    { facts, determination }: Pick<DeterminationRow, 'facts' | 'determination'>,
+  ): Promise<void> {
+    await this.unitOfWork.manager.update<object>(DeterminationRow, { id }, { facts, determination });
   }
 
   // TypeORM's type of a partial row has no end for JSON that holds JSON: hence the plain object.
