@@ -31,6 +31,11 @@ const REASON_WITHDRAWN: JsonSchema = {
 };
 
 const SECTION = ApiParam({ name: 'section', enum: [...SECTION_NAMES] });
+const WITHDRAWN_FROM = ApiParam({
+  name: 'section',
+  enum: [...SECTION_NAMES, 'holds', 'scope-answers'],
+  description: 'Of the last two, which the service writes, only the words of a reason.',
+});
 
 @ApiTags('record')
 @Controller('api/incidents/:id')
@@ -112,7 +117,7 @@ export class SectionsController {
   @Post('sections/:section/withdrawals')
   @HttpCode(200)
   @MayUse('manager', 'administrator')
-  @SECTION
+  @WITHDRAWN_FROM
   @ApiOperation({
     operationId: 'withdrawField',
     summary: 'Takes the content of a field out; the reason stays',
