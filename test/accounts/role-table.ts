@@ -228,6 +228,7 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'POST /api/incidents/:id/packets/:packet/deliveries': MANAGERS,
 
   'GET /api/register': STAFF,
+  'GET /api/clocks': STAFF,
   'POST /api/register-exports': MANAGERS,
   'GET /api/register-exports/:id': MANAGERS,
   'GET /api/register-exports/:id/file': MANAGERS,

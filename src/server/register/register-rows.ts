@@ -30,6 +30,15 @@ export interface RegisterLine {
   readonly tasks: { readonly open: number; readonly overdue: number; readonly done: number };
 }
 
+/** A report that is not settled, over all incidents. */
+export interface RegisterClock extends Omit<RegisterDuty, 'filed' | 'settled'> {
+  readonly incident: string;
+  readonly reference: string;
+  readonly status: IncidentStatus;
+  /** Names of the craft of the incident. */
+  readonly craft: readonly string[];
+}
+
 export interface RegisterTask {
   readonly incidentId: string;
   readonly title: string;

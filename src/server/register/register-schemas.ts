@@ -39,11 +39,64 @@ const LINE = {
   },
 };
 
+const CLOCK = {
+  incident: { ...text, format: 'uuid' },
+  reference: text,
+  status: { enum: ['open', 'closed'] },
+  craft: { type: 'array', items: text },
+  duty: text,
+  vessel: { ...text, description: 'Empty while no craft is named.' },
+  outcome: { enum: ['required', 'undetermined', 'not-required'] },
+  dueAt: { ...maybeInstant, description: 'The earliest time by which it can be due.' },
+  decision: maybeText,
+  waitUntil: maybeInstant,
+  supplementDue: flag,
+  overdue: flag,
+};
+
 /** What the register is asked and what it answers, for the API's document. */
 export const REGISTER_SCHEMAS = {
   RegisterPage: {
     type: 'object',
     properties: { items: { type: 'array', items: LINE }, next: maybeText },
+  },
+  ClockPage: {
+    type: 'object',
+    additionalProperties: false,
+    required: ['items', 'next'],
+    properties: {
+      items: {
+        type: 'array',
+        items: {
+          type: 'object',
+          additionalProperties: false,
+          required: Object.keys(CLOCK),
+          properties: CLOCK,
+        },
+      },
+      next: maybeText,
+    },
+    examples: [
+      {
+        items: [
+          {
+            incident: '3f6c2f1e-5b1d-4c59-9d0e-2f4f6a1c7b10',
+            reference: '2026-0007',
+            status: 'open',
+            craft: ['PWC 7'],
+            duty: 'us/accident-report',
+            vessel: 'PWC-7',
+            outcome: 'undetermined',
+            dueAt: '2026-06-15T16:20:00.000Z',
+            decision: 'wait',
+            waitUntil: '2026-06-14T17:00:00.000Z',
+            supplementDue: false,
+            overdue: false,
+          },
+        ],
+        next: null,
+      },
+    ],
   },
   RegisterExportRequest: {
     ...schemaOf(RegisterExportDto),

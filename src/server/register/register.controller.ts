@@ -43,6 +43,21 @@ export class RegisterController {
     return this.register.page(query);
   }
 
+  @Get('clocks')
+  @MayUse('staff', 'manager', 'administrator')
+  @DescribeRoute({
+    operationId: 'listClocks',
+    summary: 'Reports of all incidents that are not settled, the one that is due soonest first',
+    description:
+      'Those that cannot be told yet are among them, with the time that they would have; those without one come last.',
+    query: { 'limit?': '25', 'after?': 'WyIyMDI2IiwiYTEiXQ' },
+    answer: 'ClockPage',
+    refuses: { 422: 'The query cannot be used.' },
+  })
+  clocks(@Query() query: unknown) {
+    return this.register.clocks(query);
+  }
+
   @Post('register-exports')
   @HttpCode(202)
   @MayUse('manager', 'administrator')

@@ -5,7 +5,7 @@ import { Clock } from '../platform/clock.js';
 import { pageOf, pageRequest } from '../platform/http/cursor.js';
 import { readInput } from '../platform/http/read-input.js';
 import { RegisterRepository } from './database/register.repository.js';
-import type { RegisterLine } from './register-rows.js';
+import type { RegisterClock, RegisterLine } from './register-rows.js';
 
 const NO_TASKS = { open: 0, overdue: 0, done: 0 };
 
@@ -36,5 +36,19 @@ export class RegisterService {
       tasks: tasks.get(head.id) ?? NO_TASKS,
     }));
     return { items: lines, next };
+  }
+
+  /** Reports of all incidents that are not settled, the one that is due soonest first. */
+  async clocks(query: unknown): Promise<Page<RegisterClock>> {
+    const request = pageRequest(readInput(readPageQuery(query), 'query'));
+    const rows = await this.register.clocks(this.clock.now(), request.after, request.limit + 1);
+    const { items, next } = pageOf(rows, request, ({ dueOrder, id }) => ({ sort: dueOrder, id }));
+    return {
+      items: items.map(({ dueOrder, id, ...clock }) => {
+        void [dueOrder, id];
+        return clock;
+      }),
+      next,
+    };
   }
 }

@@ -8,16 +8,18 @@ import type { RegisterFilter } from '../../../../shared/wire/register-queries.dt
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { withWords } from '../../platform/database/with-words.js';
 import type { Cursor } from '../../platform/http/cursor.js';
-import type { RegisterDuty, RegisterLine, RegisterTask } from '../register-rows.js';
+import type { RegisterClock, RegisterDuty, RegisterLine, RegisterTask } from '../register-rows.js';
 
 type Head = Omit<RegisterLine, 'duties' | 'tasks'>;
+type Summaries = Parameters<typeof joinSummaries>[0];
+type Cells = Record<string, string | number | boolean | null>;
 type Query = SelectQueryBuilder<ObjectLiteral>;
 
 const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'incident_id', id: 'i.id' };
 
 /**
- * The register reads the tables of other modules by their names and writes none: a page of it is three queries,
- * however many incidents there are.
+ * The register reads the tables of other modules by their names and writes none: a page of it is three queries, and
+ * one of clocks a single one, however many incidents there are.
  */
 @Injectable()
 export class RegisterRepository {
@@ -43,7 +45,7 @@ export class RegisterRepository {
     return rows.map(({ summary, status, ...row }) => ({
       ...row,
       status: status as IncidentStatus,
-      summary: joinSummaries(JSON.parse(summary) as Parameters<typeof joinSummaries>[0]),
+      summary: joinSummaries(JSON.parse(summary) as Summaries),
     }));
   }
 
@@ -58,19 +60,48 @@ export class RegisterRepository {
       .select('d.*')
       .orderBy('d.due_order')
       .addOrderBy('d.id')
-      .getRawMany<Record<string, string | number | boolean | null>>();
-    return grouped(rows, (row) => ({
-      duty: String(row['duty']),
-      vessel: String(row['vessel']),
-      outcome: String(row['outcome']) as Outcome,
-      dueAt: textOf(row['due_at']),
-      decision: textOf(row['decision']),
-      waitUntil: textOf(row['wait_until']),
-      filed: Boolean(row['filed']),
-      supplementDue: Boolean(row['supplement_due']),
-      settled: Boolean(row['settled']),
-      overdue: !row['settled'] && isBefore(row['overdue_after'], now),
-    }));
+      .getRawMany<Cells>();
+    return grouped(rows, (row) => dutyOf(row, now));
+  }
+
+  /**
+   * Reports of all incidents that are not settled, the one that is due soonest first, behind a place in that order. One
+   * that is not required counts only where something that was filed has to be mended.
+   */
+  async clocks(
+    now: string,
+    after: Cursor | null,
+    limit: number,
+  ): Promise<(RegisterClock & { dueOrder: string; id: string })[]> {
+    const query = this.unitOfWork.manager
+      .createQueryBuilder()
+      .from('duty_state', 'd')
+      .innerJoin('incident', 'i', 'i.id = d.incident_id')
+      .select('d.*')
+      .addSelect('i.reference', 'reference')
+      .addSelect('i.status', 'status')
+      .addSelect('i.summary', 'summary')
+      .where('d.settled = :unsettled', { unsettled: false })
+      .andWhere("(d.outcome <> 'not-required' OR d.supplement_due = :mended)", { mended: true })
+      .orderBy('d.due_order')
+      .addOrderBy('d.id')
+      .limit(limit);
+    if (after !== null) {
+      query.andWhere('(d.due_order > :sort OR (d.due_order = :sort AND d.id > :id))', { ...after });
+    }
+    return (await query.getRawMany<Cells>()).map((row) => {
+      const { filed, settled, ...duty } = dutyOf(row, now);
+      void [filed, settled];
+      return {
+        id: String(row['id']),
+        dueOrder: String(row['due_order']),
+        incident: String(row['incident_id']),
+        reference: String(row['reference']),
+        status: String(row['status']) as IncidentStatus,
+        craft: joinSummaries(JSON.parse(String(row['summary'])) as Summaries).craft ?? [],
+        ...duty,
+      };
+    });
   }
 
   /** Of some incidents, in the order in which the work is done. */
@@ -150,6 +181,21 @@ export class RegisterRepository {
     if (q !== undefined) withWords(query, SECTION_WORDS, q);
     return query;
   }
+}
+
+function dutyOf(row: Cells, now: string): RegisterDuty {
+  return {
+    duty: String(row['duty']),
+    vessel: String(row['vessel']),
+    outcome: String(row['outcome']) as Outcome,
+    dueAt: textOf(row['due_at']),
+    decision: textOf(row['decision']),
+    waitUntil: textOf(row['wait_until']),
+    filed: Boolean(row['filed']),
+    supplementDue: Boolean(row['supplement_due']),
+    settled: Boolean(row['settled']),
+    overdue: !row['settled'] && isBefore(row['overdue_after'], now),
+  };
 }
 
 function withDuty(query: Query, condition: string, parameters: ObjectLiteral): void {
