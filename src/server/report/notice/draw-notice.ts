@@ -1,5 +1,5 @@
 import type { RenterNotice } from '../../../../shared/report/renter-notice.js';
-import { PAGE, Paper } from '../paper/paper.js';
+import { PAGE, Paper } from '../../platform/paper/paper.js';
 
 /** What the page is told beside its words. */
 interface Printing {

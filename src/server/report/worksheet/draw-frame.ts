@@ -1,4 +1,4 @@
-import { PAGE, type Paper } from '../paper/paper.js';
+import { PAGE, type Paper } from '../../platform/paper/paper.js';
 import { COLUMNS } from './draw-item.js';
 import { reporterWords } from './draw-summary.js';
 import type { Sheet } from './sheet.js';

@@ -1,6 +1,6 @@
 import type { FilledItem, ReportLine } from '../../../../shared/report/filled-report.js';
 import type { FormBasis } from '../../../../shared/report/report-form.js';
-import { PAGE, type Paper } from '../paper/paper.js';
+import { PAGE, type Paper } from '../../platform/paper/paper.js';
 import { drawSign, STATE_WORDS } from './state-sign.js';
 
 /** The columns of an item's table: title, left edge and width in points. */

@@ -3,7 +3,7 @@ import { ITEM_STATES } from '../../../../shared/report/filled-report.js';
 import { tellTime } from '../../../../shared/report/tell-value.js';
 import { STATE_NAMES } from '../../../../shared/place/state-codes.js';
 import type { ReportDuty } from '../duties-for.js';
-import type { Paper } from '../paper/paper.js';
+import type { Paper } from '../../platform/paper/paper.js';
 import type { Sheet } from './sheet.js';
 import { drawSign, STATE_WORDS } from './state-sign.js';
 

@@ -1,8 +1,8 @@
 import type { FilledItem, FilledReport } from '../../../../shared/report/filled-report.js';
 import { REPORT_CAUTIONS } from '../../../../shared/report/report-cautions.js';
 import { tellTime } from '../../../../shared/report/tell-value.js';
-import { Paper } from '../paper/paper.js';
-import { hasUnprintable } from '../paper/paper-fonts.js';
+import { Paper } from '../../platform/paper/paper.js';
+import { hasUnprintable } from '../../platform/paper/paper-fonts.js';
 import { drawFoot, drawHead } from './draw-frame.js';
 import { drawItem, labelOf, numberOf } from './draw-item.js';
 import type { Sheet } from './sheet.js';

@@ -1,5 +1,5 @@
 import type { ItemState } from '../../../../shared/report/filled-report.js';
-import type { Paper } from '../paper/paper.js';
+import type { Paper } from '../../platform/paper/paper.js';
 
 export const STATE_WORDS: Readonly<Record<ItemState, string>> = {
   answered: 'Answered',

@@ -26,6 +26,17 @@ export interface PaperInfo {
   readonly language: string;
   /** RFC 3339: the date of making too, so that the same paper is the same bytes. */
   readonly asOf: string;
+  /** Before the number of each page, as readers show it (ISO 32000-1, 12.4.2). */
+  readonly pagePrefix?: string;
+}
+
+/** A picture as it is put on paper: JPEG or PNG, and what it shows for whoever does not see it. */
+export interface PaperPicture {
+  readonly content: Buffer;
+  readonly alt: string;
+  /** Points; it is fitted into them. */
+  readonly width: number;
+  readonly height: number;
 }
 
 /**
@@ -36,7 +47,7 @@ export class Paper {
   readonly document: PDFKit.PDFDocument;
   private readonly root: Structure;
 
-  constructor({ title, subject, language, asOf }: PaperInfo) {
+  constructor({ title, subject, language, asOf, pagePrefix }: PaperInfo) {
     const made = new Date(asOf);
     this.document = new PDFDocument({
       size: 'LETTER',
@@ -57,6 +68,7 @@ export class Paper {
       },
     });
     for (const [name, file] of Object.entries(PAPER_FONTS)) this.document.registerFont(name, file);
+    if (pagePrefix !== undefined) labelPages(this.document, pagePrefix);
     this.root = this.document.struct('Document');
     this.document.addStructure(this.root);
     this.document.fillColor(INK);
@@ -84,6 +96,29 @@ export class Paper {
     // The blank at the end keeps words apart where a reader joins the lines.
     element.add(() => this.draw(`${text} `, look, y));
     element.end();
+  }
+
+  /** Shows a picture where the pen is, and moves the pen below it. */
+  picture({ content, alt, width, height }: PaperPicture, left: number, within: Structure = this.root): void {
+    const element = this.document.struct('Figure', { alt });
+    within.add(element);
+    const { y } = this.document;
+    element.add(() => this.document.image(content, left, y, { fit: [width, height] }));
+    element.end();
+    this.document.y = y + height;
+  }
+
+  /** A drawing as one element, which is read out as `alt`. */
+  drawing(alt: string, draw: () => void, within: Structure = this.root): void {
+    const element = this.document.struct('Figure', { alt });
+    within.add(element);
+    element.add(draw);
+    element.end();
+  }
+
+  /** An entry of the outline that readers show beside the pages, for this page. */
+  bookmark(title: string): void {
+    this.document.outline.addItem(writable(title));
   }
 
   /** What is no part of the text: rules, signs, heads and feet of pages. */
@@ -146,4 +181,11 @@ export class Paper {
     this.document.end();
     return this.document;
   }
+}
+
+/** The library writes no page labels; its catalog takes them as they are. */
+function labelPages(document: PDFKit.PDFDocument, prefix: string): void {
+  const catalog = (document as unknown as { _root: { data: Record<string, unknown> } })._root;
+  // A String object becomes a string of the file; a bare one would become a name.
+  catalog.data['PageLabels'] = { Nums: [0, { S: 'D', P: Object(prefix) as unknown }] };
 }
