@@ -1,47 +1,12 @@
-import type {
-  Care,
-  DamagedThing,
-  PersonOutcome,
-  VesselUse,
-} from '../../../../shared/record/incident-facts.js';
+import { values } from '../../../../shared/record/field-words/en/values.js';
 
 /** The facts that a determination asks about, and the ways in which each is answered. */
-const outcomes: Record<PersonOutcome, string> = {
-  unhurt: 'Unhurt',
-  injured: 'Injured',
-  died: 'Died',
-  missing: 'Missing',
-  'not-back': 'Not back yet',
-  unknown: 'Not known yet',
-};
-const cares: Record<Care, string> = {
-  none: 'None',
-  'first-aid': 'First aid only',
-  'beyond-first-aid': 'More than first aid',
-  unknown: 'Not known yet',
-};
-const uses: Record<VesselUse, string> = {
-  rental: 'Rented out',
-  recreational: 'Private recreation',
-  'passenger-for-hire': 'Carrying passengers for hire',
-  'staff-operated': 'Driven by our staff',
-  'other-commercial': 'Other commercial use',
-};
-const things: Record<DamagedThing, string> = {
-  vessel: 'A craft',
-  'vessel-equipment': 'Equipment of a craft',
-  'boating-infrastructure': 'A dock, ramp or other boating structure',
-  'navigation-aid': 'An aid to navigation',
-  'other-property': 'Other property',
-  'personal-property': 'Personal property',
-};
-
 export const facts = {
-  outcomes,
-  cares,
-  uses,
-  things,
-  assessments: { complete: 'Yes, all of it', partial: 'Not all of it', 'not-yet': 'Not looked at yet' },
+  outcomes: values.outcome,
+  cares: values.care,
+  uses: values.use,
+  things: values.thing,
+  assessments: values.assessment,
   names: {
     everyoneAccountedFor: 'Is everyone accounted for?',
     operatorAbleToReport: 'Can the operator make a report?',

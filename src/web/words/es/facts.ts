@@ -1,36 +1,12 @@
+import { values } from '../../../../shared/record/field-words/es/values.js';
 import type { FactWords } from '../en/facts.js';
 
 export const facts: FactWords = {
-  outcomes: {
-    unhurt: 'Ilesa',
-    injured: 'Lesionada',
-    died: 'Falleció',
-    missing: 'Desaparecida',
-    'not-back': 'Aún no ha vuelto',
-    unknown: 'Aún no se sabe',
-  },
-  cares: {
-    none: 'Ninguna',
-    'first-aid': 'Solo primeros auxilios',
-    'beyond-first-aid': 'Más que primeros auxilios',
-    unknown: 'Aún no se sabe',
-  },
-  uses: {
-    rental: 'Alquilada',
-    recreational: 'Recreo privado',
-    'passenger-for-hire': 'Transporte de pasajeros pagado',
-    'staff-operated': 'Conducida por nuestro personal',
-    'other-commercial': 'Otro uso comercial',
-  },
-  things: {
-    vessel: 'Una embarcación',
-    'vessel-equipment': 'Equipo de una embarcación',
-    'boating-infrastructure': 'Un muelle, rampa u otra estructura náutica',
-    'navigation-aid': 'Una ayuda a la navegación',
-    'other-property': 'Otros bienes',
-    'personal-property': 'Objetos personales',
-  },
-  assessments: { complete: 'Sí, todo', partial: 'No todo', 'not-yet': 'Aún no se ha revisado' },
+  outcomes: values.outcome,
+  cares: values.care,
+  uses: values.use,
+  things: values.thing,
+  assessments: values.assessment,
   names: {
     everyoneAccountedFor: '¿Se sabe dónde está cada persona?',
     operatorAbleToReport: '¿Puede el operador hacer un informe?',
