@@ -11,6 +11,10 @@ export interface IncidentSummary {
   where?: string;
   people?: number;
   outcomes?: string[];
+  /** Degrees, WGS 84. */
+  position?: { latitude: number; longitude: number };
+  /** Slugs, first event first. */
+  casualtyTypes?: string[];
 }
 
 const LONGEST = 160;
@@ -30,11 +34,17 @@ export function summarizeSection<N extends SectionName>(
 
 /** The summary of all sections together: what the sections on craft and time say goes before what the caller said. */
 export function joinSummaries(parts: Partial<Record<SectionName, IncidentSummary>>): IncidentSummary {
-  return { ...parts.call, ...parts['time-and-place'], ...parts.craft, ...parts.people };
+  return {
+    ...parts.call,
+    ...parts['time-and-place'],
+    ...parts.account,
+    ...parts.craft,
+    ...parts.people,
+  };
 }
 
 /** Sections that the summary rests on. */
-export const SUMMARIZED: readonly SectionName[] = ['call', 'time-and-place', 'craft', 'people'];
+export const SUMMARIZED: readonly SectionName[] = ['call', 'time-and-place', 'account', 'craft', 'people'];
 
 type Summary = { [M in keyof IncidentSummary]: IncidentSummary[M] | undefined };
 
@@ -46,10 +56,12 @@ const SUMMARIES: { [N in SectionName]?: (section: RecordSections[N]) => Summary 
     craft: craftNamed,
     where: cut(happenedWhere?.value),
   }),
-  'time-and-place': ({ occurred, description, waterBody }) => ({
+  'time-and-place': ({ occurred, description, waterBody, position }) => ({
     occurredAt: occurred?.value.at,
     where: cut(description?.value ?? waterBody?.value),
+    position: position && { latitude: position.value.latitude, longitude: position.value.longitude },
   }),
+  account: ({ casualtyTypes }) => ({ casualtyTypes: casualtyTypes?.value }),
   craft: ({ craft = [] }) => {
     const names = craft.map(({ name, id }) => name ?? id);
     return { craft: names.length > 0 ? names : undefined };

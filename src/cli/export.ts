@@ -8,7 +8,8 @@ const USAGE = [
   'npm run -s export -- FILE.xlsx                        writes the register: incidents, duties, tasks, filings',
   'npm run -s export -- FILE.csv --subject duties        writes one of them as comma-separated values',
   'Which incidents: --from and --until (opened, RFC 3339), --status open|closed, --outcome undetermined,',
-  '--reports open|overdue, --words "TEXT". DATABASE_URL names the database, as for the service.',
+  '--reports open|overdue, --craft "NAME", --casualty grounding, --hurt yes|no|unknown, --words "TEXT".',
+  'DATABASE_URL names the database, as for the service.',
   '',
 ].join('\n');
 
@@ -19,6 +20,9 @@ const OPTIONS = {
   status: 'status',
   outcome: 'outcome',
   reports: 'reports',
+  craft: 'craft',
+  casualty: 'casualty',
+  hurt: 'hurt',
   words: 'q',
 } as const;
 

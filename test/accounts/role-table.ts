@@ -229,6 +229,7 @@ export const ROLE_TABLE: Record<string, Who[]> = {
 
   'GET /api/register': STAFF,
   'GET /api/clocks': STAFF,
+  'GET /api/register/count': STAFF,
   'POST /api/register-exports': MANAGERS,
   'GET /api/register-exports/:id': MANAGERS,
   'GET /api/register-exports/:id/file': MANAGERS,

@@ -13,6 +13,7 @@ const TEXAS = {
   occurred: told({ at: '2026-06-13T11:20:00-05:00', precision: 'to-the-minute' }),
   states: told(['TX']),
   description: told(FORMULA),
+  position: told({ latitude: 33.83, longitude: -96.575, accuracyM: 12 }),
 };
 const HURT = {
   assessment: told('complete'),
@@ -29,7 +30,7 @@ interface Line {
   id: string;
   reference: string;
   status: string;
-  summary: { craft?: string[]; people?: number; outcomes?: string[]; occurredAt?: string };
+  summary: { craft?: string[]; people?: number; outcomes?: string[]; occurredAt?: string; position?: object };
   duties: { duty: string; vessel: string; outcome: string; dueAt: string | null; overdue: boolean }[];
   tasks: { open: number; overdue: number; done: number };
 }
@@ -47,12 +48,13 @@ describeHouse('the register', (house) => {
     await write(hurt, 'time-and-place', TEXAS);
     await write(hurt, 'craft', CRAFT);
     await write(hurt, 'people', HURT);
-    bare = await opened('help, PWC 9');
+    await write(hurt, 'account', { casualtyTypes: told(['capsizing']) });
+    bare = await opened('help', ['PWC 9']);
   });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-  const opened = async (said: string): Promise<string> => {
-    const answer = await create(manager, '/api/incidents', { call: { said } }).expect(201);
+  const opened = async (said: string, craftNamed: string[] = []): Promise<string> => {
+    const answer = await create(manager, '/api/incidents', { call: { said, craftNamed } }).expect(201);
     return (answer.body as { id: string }).id;
   };
   const write = (id: string, section: string, document: object) =>
@@ -89,17 +91,41 @@ describeHouse('the register', (house) => {
     ['?reports=overdue', () => [hurt]],
     ['?status=closed', () => []],
     ['?q=sandbar', () => [hurt]],
+    ['?craft=PWC%207', () => [hurt]],
+    ['?craft=PWC%209', () => [bare]],
+    ['?craft=PWC', () => []],
+    ['?casualty=capsizing', () => [hurt]],
+    ['?casualty=grounding', () => []],
+    ['?hurt=yes', () => [hurt]],
+    ['?hurt=no', () => []],
+    ['?hurt=unknown', () => [bare]],
+    ['?order=oldest', () => [hurt, bare]],
+    ['?order=due', () => [hurt, bare]],
     ['?openedFrom=2100-01-01T00:00:00Z', () => []],
     ['?openedUntil=2100-01-01T00:00:00%2B02:00', () => [bare, hurt]],
   ])('is narrowed by %s', async (query, expected) => {
     expect(await references(query)).toEqual(expected());
+    const counted = await manager.get(`/api/register/count${query}`).expect(200);
+    expect(counted.body).toEqual({ count: expected().length, timeZone: 'America/Chicago' });
   });
 
-  it('comes in pages that leave nothing out and show nothing twice', async () => {
-    const first = await page('?limit=1');
-    const second = await page(`?limit=1&after=${first.next ?? ''}`);
-    expect([...first.items, ...second.items].map(({ id }) => id)).toEqual([bare, hurt]);
+  it.each<[string, () => string[]]>([
+    ['latest', () => [bare, hurt]],
+    ['oldest', () => [hurt, bare]],
+    ['due', () => [hurt, bare]],
+  ])('comes in pages, the %s first, that leave nothing out and show nothing twice', async (order, all) => {
+    const first = await page(`?limit=1&order=${order}`);
+    const second = await page(`?limit=1&order=${order}&after=${first.next ?? ''}`);
+    expect([...first.items, ...second.items].map(({ id }) => id)).toEqual(all());
     expect(second.next).toBeNull();
+  });
+
+  it('tells where each lies and of which kind it is, as far as that is known', async () => {
+    const { items } = await page('?q=sandbar');
+    expect(items[0]?.summary).toMatchObject({
+      position: { latitude: 33.83, longitude: -96.575 },
+      casualtyTypes: ['capsizing'],
+    });
   });
 
   it.each(['?outcome=maybe', '?limit=0', '?after=x', '?colour=red'])('refuses %s by name', async (query) => {
@@ -188,5 +214,16 @@ describeHouse('the register', (house) => {
       const answer = await create(manager, '/api/register-exports', { format: 'pdf' }).expect(422);
       expect(answer.body).toMatchObject({ errors: [{ pointer: '/format' }] });
     });
+  });
+
+  it('calls nobody hurt only where everybody who is named is known to be unhurt', async () => {
+    const unhurt = await opened('aground, all well');
+    const person = { id: 'p', outcome: told('unhurt') };
+    await write(unhurt, 'people', { people: [person] });
+    expect(await references('?hurt=no')).toEqual([unhurt]);
+    const half = await opened('aground, one of them not seen yet');
+    await write(half, 'people', { people: [person, { id: 'q' }] });
+    expect(await references('?hurt=no')).toEqual([unhurt]);
+    expect(await references('?hurt=unknown')).toContain(half);
   });
 });

@@ -22,14 +22,14 @@ export async function* readRegister(
   now: string,
 ): AsyncGenerator<ReadIncident[]> {
   for (let after: Cursor | null = null; ;) {
-    const heads = await register.heads(filter, now, after, AT_ONCE);
+    const heads = await register.heads(filter, now, { after, limit: AT_ONCE });
     const last = heads.at(-1);
     if (last === undefined) return;
-    const ids = heads.map(({ id }) => id);
+    const ids = heads.map(({ head }) => head.id);
     const duties = await register.duties(ids, now);
     const tasks = await register.tasks(ids);
     const filings = await register.filings(ids);
-    yield heads.map((head) => {
+    yield heads.map(({ head }) => {
       const own = tasks.get(head.id) ?? [];
       const open = own.filter(({ state }) => state === 'open');
       const overdue = open.filter(({ dueAt }) => dueAt !== null && dueAt < now).length;
@@ -42,7 +42,7 @@ export async function* readRegister(
       return { incident, of: { tasks: own, filings: filings.get(head.id) ?? [] } };
     });
     if (heads.length < AT_ONCE) return;
-    after = { sort: last.openedAt, id: last.id };
+    after = { sort: last.sort, id: last.head.id };
     await setImmediate();
   }
 }

@@ -39,6 +39,12 @@ export interface RegisterClock extends Omit<RegisterDuty, 'filed' | 'settled'> {
   readonly craft: readonly string[];
 }
 
+export interface RegisterCount {
+  readonly count: number;
+  /** IANA zone of the business. */
+  readonly timeZone: string;
+}
+
 export interface RegisterTask {
   readonly incidentId: string;
   readonly title: string;

@@ -24,6 +24,26 @@ const DUTY = {
   },
 };
 
+/** What is known of it, in a few words; what is not known is absent. */
+const SUMMARY = {
+  type: 'object',
+  properties: {
+    said: text,
+    kind: text,
+    ended: text,
+    craft: { type: 'array', items: text },
+    occurredAt: instant,
+    where: text,
+    people: count,
+    outcomes: { type: 'array', items: text },
+    position: {
+      type: 'object',
+      properties: { latitude: { type: 'number' }, longitude: { type: 'number' } },
+    },
+    casualtyTypes: { type: 'array', items: text, examples: [['grounding']] },
+  },
+};
+
 const LINE = {
   type: 'object',
   properties: {
@@ -33,7 +53,7 @@ const LINE = {
     openedAt: instant,
     updatedAt: instant,
     version: count,
-    summary: { type: 'object' },
+    summary: SUMMARY,
     duties: { type: 'array', items: DUTY },
     tasks: { type: 'object', properties: { open: count, overdue: count, done: count } },
   },
@@ -97,6 +117,10 @@ export const REGISTER_SCHEMAS = {
         next: null,
       },
     ],
+  },
+  RegisterCount: {
+    type: 'object',
+    properties: { count, timeZone: { ...text, examples: ['America/Chicago'] } },
   },
   RegisterExportRequest: {
     ...schemaOf(RegisterExportDto),

@@ -10,6 +10,17 @@ import { readInput } from '../platform/http/read-input.js';
 import { RegisterExports } from './register-exports.js';
 import { RegisterService } from './register.service.js';
 
+const FILTER = {
+  'status?': 'open',
+  'openedFrom?': '2026-05-01T00:00:00Z',
+  'openedUntil?': '2026-10-01T00:00:00Z',
+  'outcome?': 'undetermined',
+  'reports?': 'overdue',
+  'craft?': 'PWC 7',
+  'casualty?': 'grounding',
+  'hurt?': 'unknown',
+  'q?': 'sandbar',
+};
 const params = { id: '3f6c2f1e-5b1d-4c59-9d0e-2f4f6a1c7b10' };
 const NOT_THERE = { 404: 'There is no such export of yours: an hour after it was asked for it is gone.' };
 
@@ -25,17 +36,8 @@ export class RegisterController {
   @MayUse('staff', 'manager', 'administrator')
   @DescribeRoute({
     operationId: 'readRegister',
-    summary: 'Incidents with how their reports and tasks stand; the latest first',
-    query: {
-      'limit?': '25',
-      'after?': 'WyIyMDI2IiwiYTEiXQ',
-      'status?': 'open',
-      'openedFrom?': '2026-05-01T00:00:00Z',
-      'openedUntil?': '2026-10-01T00:00:00Z',
-      'outcome?': 'undetermined',
-      'reports?': 'overdue',
-      'q?': 'sandbar',
-    },
+    summary: 'Incidents with how their reports and tasks stand',
+    query: { 'limit?': '25', 'after?': 'WyIyMDI2IiwiYTEiXQ', 'order?': 'due', ...FILTER },
     answer: 'RegisterPage',
     refuses: { 422: 'The query cannot be used.' },
   })
@@ -56,6 +58,20 @@ export class RegisterController {
   })
   clocks(@Query() query: unknown) {
     return this.register.clocks(query);
+  }
+
+  @Get('register/count')
+  @MayUse('staff', 'manager', 'administrator')
+  @DescribeRoute({
+    operationId: 'countRegister',
+    summary:
+      'How many incidents a query of the register finds on all its pages, and the zone of the business',
+    query: { 'limit?': '25', 'order?': 'due', ...FILTER },
+    answer: 'RegisterCount',
+    refuses: { 422: 'The query cannot be used.' },
+  })
+  count(@Query() query: unknown) {
+    return this.register.count(query);
   }
 
   @Post('register-exports')

@@ -1,11 +1,16 @@
 import { Injectable } from '@nestjs/common';
 import { type Page, readPageQuery } from '../../../shared/wire/page-query.dto.js';
-import { RegisterQueryDto } from '../../../shared/wire/register-queries.dto.js';
+import {
+  type RegisterFilter,
+  type RegisterOrder,
+  RegisterQueryDto,
+} from '../../../shared/wire/register-queries.dto.js';
 import { Clock } from '../platform/clock.js';
 import { pageOf, pageRequest } from '../platform/http/cursor.js';
 import { readInput } from '../platform/http/read-input.js';
+import { RecordSettings } from '../record/record.api.js';
 import { RegisterRepository } from './database/register.repository.js';
-import type { RegisterClock, RegisterLine } from './register-rows.js';
+import type { RegisterClock, RegisterCount, RegisterLine } from './register-rows.js';
 
 const NO_TASKS = { open: 0, overdue: 0, done: 0 };
 
@@ -15,22 +20,21 @@ export class RegisterService {
   constructor(
     private readonly register: RegisterRepository,
     private readonly clock: Clock,
+    private readonly settings: RecordSettings,
   ) {}
 
   async page(query: unknown): Promise<Page<RegisterLine>> {
-    const { limit, after, ...filter } = readInput(readPageQuery(query, RegisterQueryDto), 'query');
-    const request = pageRequest({
-      ...(limit !== undefined && { limit }),
-      ...(after !== undefined && { after }),
-    });
+    const { filter, order, ...asked } = readQuery(query);
+    const request = pageRequest(asked);
     const now = this.clock.now();
-    const rows = await this.register.heads(filter, now, request.after, request.limit + 1);
-    const { items, next } = pageOf(rows, request, ({ openedAt, id }) => ({ sort: openedAt, id }));
+    const wanted = { order, after: request.after, limit: request.limit + 1 };
+    const rows = await this.register.heads(filter, now, wanted);
+    const { items, next } = pageOf(rows, request, ({ sort, head }) => ({ sort, id: head.id }));
     if (items.length === 0) return { items: [], next };
-    const ids = items.map(({ id }) => id);
+    const ids = items.map(({ head }) => head.id);
     const duties = await this.register.duties(ids, now);
     const tasks = await this.register.taskCounts(ids, now);
-    const lines = items.map((head) => ({
+    const lines = items.map(({ head }) => ({
       ...head,
       duties: duties.get(head.id) ?? [],
       tasks: tasks.get(head.id) ?? NO_TASKS,
@@ -51,4 +55,29 @@ export class RegisterService {
       next,
     };
   }
+
+  /** How many incidents a query asks for, whatever part and order of them. */
+  async count(query: unknown): Promise<RegisterCount> {
+    const count = await this.register.count(readQuery(query).filter, this.clock.now());
+    return { count, timeZone: this.settings.timeZone };
+  }
+}
+
+interface ReadQuery {
+  readonly filter: RegisterFilter;
+  readonly order: RegisterOrder | undefined;
+  readonly limit?: string;
+  readonly after?: string;
+}
+
+/** @throws ProblemException 422 naming each fault */
+function readQuery(query: unknown): ReadQuery {
+  const asked = readInput(readPageQuery(query, RegisterQueryDto), 'query');
+  const { limit, after, order, ...filter } = asked;
+  return {
+    filter,
+    order,
+    ...(limit !== undefined && { limit }),
+    ...(after !== undefined && { after }),
+  };
 }

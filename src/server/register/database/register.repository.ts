@@ -1,21 +1,30 @@
 import { Injectable } from '@nestjs/common';
-import { Brackets, type ObjectLiteral, type SelectQueryBuilder } from 'typeorm';
+import { Brackets } from 'typeorm';
 import type { Filing } from '../../../../shared/decision/filing.js';
 import type { Outcome } from '../../../../shared/determination/determination.js';
 import type { IncidentStatus } from '../../../../shared/record/incident-record.js';
 import { joinSummaries } from '../../../../shared/record/summarize-section.js';
-import type { RegisterFilter } from '../../../../shared/wire/register-queries.dto.js';
+import type { RegisterFilter, RegisterOrder } from '../../../../shared/wire/register-queries.dto.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
-import { withWords } from '../../platform/database/with-words.js';
 import type { Cursor } from '../../platform/http/cursor.js';
 import type { RegisterClock, RegisterDuty, RegisterLine, RegisterTask } from '../register-rows.js';
+import { filterRegister, type Query } from './filter-register.js';
 
 type Head = Omit<RegisterLine, 'duties' | 'tasks'>;
 type Summaries = Parameters<typeof joinSummaries>[0];
 type Cells = Record<string, string | number | boolean | null>;
-type Query = SelectQueryBuilder<ObjectLiteral>;
 
-const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'incident_id', id: 'i.id' };
+/** A line with the text that it is sorted by. */
+interface PlacedHead {
+  readonly head: Head;
+  readonly sort: string;
+}
+
+interface HeadsWanted {
+  readonly order?: RegisterOrder | undefined;
+  readonly after: Cursor | null;
+  readonly limit: number;
+}
 
 /**
  * The register reads the tables of other modules by their names and writes none: a page of it is three queries, and
@@ -25,8 +34,13 @@ const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'inci
 export class RegisterRepository {
   constructor(private readonly unitOfWork: UnitOfWork) {}
 
-  /** Latest first, behind a place in that order. */
-  async heads(filter: RegisterFilter, now: string, after: Cursor | null, limit: number): Promise<Head[]> {
+  /** In an order, behind a place in it. */
+  async heads(
+    filter: RegisterFilter,
+    now: string,
+    { order = 'latest', after, limit }: HeadsWanted,
+  ): Promise<PlacedHead[]> {
+    const { by, direction } = ORDERS[order];
     const query = this.filtered(filter, now)
       .select('i.id', 'id')
       .addSelect('i.reference', 'reference')
@@ -35,17 +49,19 @@ export class RegisterRepository {
       .addSelect('i.updated_at', 'updatedAt')
       .addSelect('i.version', 'version')
       .addSelect('i.summary', 'summary')
-      .orderBy('i.opened_at', 'DESC')
-      .addOrderBy('i.id', 'DESC')
+      .addSelect(by, 'sort')
+      .orderBy('sort', direction)
+      .addOrderBy('i.id', direction)
+      .setParameter('notSettled', false)
       .limit(limit);
-    if (after !== null) behind(query, after);
-    const rows = await query.getRawMany<
-      Omit<Head, 'summary' | 'status'> & { status: string; summary: string }
-    >();
-    return rows.map(({ summary, status, ...row }) => ({
-      ...row,
-      status: status as IncidentStatus,
-      summary: joinSummaries(JSON.parse(summary) as Summaries),
+    if (after !== null) behind(query, order, after);
+    const rows = await query.getRawMany<Omit<Head, 'summary'> & { summary: string; sort: string }>();
+    return rows.map(({ summary, sort, ...head }) => ({
+      head: {
+        ...head,
+        summary: joinSummaries(JSON.parse(summary) as Summaries),
+      },
+      sort,
     }));
   }
 
@@ -163,23 +179,9 @@ export class RegisterRepository {
       .where(`${alias}.incident_id IN (:...incidents)`, { incidents });
   }
 
-  private filtered(
-    { status, openedFrom, openedUntil, outcome, reports, q }: RegisterFilter,
-    now: string,
-  ): Query {
+  private filtered(filter: RegisterFilter, now: string): Query {
     const query: Query = this.unitOfWork.manager.createQueryBuilder().from('incident', 'i');
-    if (status !== undefined) query.andWhere('i.status = :status', { status });
-    if (openedFrom !== undefined)
-      query.andWhere('i.opened_at >= :openedFrom', { openedFrom: utc(openedFrom) });
-    if (openedUntil !== undefined)
-      query.andWhere('i.opened_at < :openedUntil', { openedUntil: utc(openedUntil) });
-    if (outcome !== undefined) withDuty(query, 'd.outcome = :outcome', { outcome });
-    if (reports === 'open') withDuty(query, 'd.settled = :unsettled', { unsettled: false });
-    if (reports === 'overdue') {
-      withDuty(query, 'd.settled = :unsettled AND d.overdue_after < :now', { unsettled: false, now });
-    }
-    if (q !== undefined) withWords(query, SECTION_WORDS, q);
-    return query;
+    return filterRegister(query, filter, now);
   }
 }
 
@@ -198,25 +200,28 @@ function dutyOf(row: Cells, now: string): RegisterDuty {
   };
 }
 
-function withDuty(query: Query, condition: string, parameters: ObjectLiteral): void {
-  query.andWhere(
-    `EXISTS (SELECT 1 FROM "duty_state" d WHERE d.incident_id = i.id AND ${condition})`,
-    parameters,
-  );
-}
+/** What the lines of an order are told apart by, before their ids. */
+const ORDERS: Readonly<Record<RegisterOrder, { readonly by: string; readonly direction: 'ASC' | 'DESC' }>> = {
+  latest: { by: 'i.opened_at', direction: 'DESC' },
+  oldest: { by: 'i.opened_at', direction: 'ASC' },
+  due: {
+    by: `COALESCE((SELECT MIN(o.due_order) FROM "duty_state" o
+      WHERE o.incident_id = i.id AND o.settled = :notSettled), '~')`,
+    direction: 'ASC',
+  },
+};
 
-function behind(query: Query, { sort, id }: Cursor): void {
+function behind(query: Query, order: RegisterOrder, { sort, id }: Cursor): void {
+  const { by, direction } = ORDERS[order];
+  const past = direction === 'ASC' ? '>' : '<';
   query.andWhere(
     new Brackets((where) =>
       where
-        .where('i.opened_at < :sort', { sort })
-        .orWhere('(i.opened_at = :sort AND i.id < :afterId)', { sort, afterId: id }),
+        .where(`${by} ${past} :sort`, { sort })
+        .orWhere(`(${by} = :sort AND i.id ${past} :afterId)`, { sort, afterId: id }),
     ),
   );
 }
-
-/** Instants are kept in UTC to the millisecond, so that the order of texts is that of time. */
-const utc = (instant: string): string => new Date(instant).toISOString();
 
 const textOf = (value: unknown): string | null => (typeof value === 'string' ? value : null);
 
