@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { Link, useLocation } from 'wouter-preact';
+import { UnsentBadge } from '../device/unsent-badge.js';
 import { Button } from '../look/button.js';
 import { NewerVersion } from './newer-version.js';
 import { signOut, useSession } from '../session/session.js';
@@ -40,6 +41,7 @@ function Header() {
       <Link class="desk-name" href="/">
         {common.deskName}
       </Link>
+      <UnsentBadge />
       <details class="pages" ref={list}>
         <summary>{common.pages}</summary>
         <nav aria-label={common.pages}>

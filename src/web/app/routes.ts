@@ -29,6 +29,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../decision/earlier-page.js'),
     who: [...STAFF, 'counsel'],
   },
+  { path: '/unsent', load: () => import('../unsent/unsent-page.js'), who: [...STAFF, 'counsel', 'device'] },
   { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
   {

@@ -1,4 +1,5 @@
 import { Store, useStore } from '../app/store.js';
+import { pickedPerson } from '../session/picked-person.js';
 import { session } from '../session/session-state.js';
 import { drop, findAll, keep, keepBytes } from './sealed-store.js';
 import type { QueuedFile, QueuedItem, QueuedRequest } from './outbox-item.js';
@@ -121,7 +122,7 @@ function envelope(items: readonly QueuedItem[], key = crypto.randomUUID() as str
   return {
     // Ids are read back in order; the clock of a phone may jump, so it does not make them.
     id: String(last + 1).padStart(12, '0'),
-    by: session.value.me?.accountId ?? null,
+    by: session.value.me?.accountId ?? pickedPerson.value?.accountId ?? null,
     queuedAt: new Date().toISOString(),
     key,
     state: 'waiting' as const,

@@ -43,7 +43,7 @@ export function beginSending(): void {
 }
 
 /** Sends what waits, one after the other, from one tab alone. Ends at the first that finds no service. */
-async function sendOutbox(): Promise<void> {
+export async function sendOutbox(): Promise<void> {
   await navigator.locks.request('desk-sending', { ifAvailable: true }, async (lock) => {
     if (lock === null) return;
     // Who is there was only remembered, or the service did not know us: what waits goes in nobody's wrong name.

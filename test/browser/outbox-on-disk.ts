@@ -1,0 +1,44 @@
+import type { Page } from 'playwright-core';
+
+/** Something that a page queued and that was not sent; what is left out is as for a change that waits. */
+export interface Left {
+  readonly id: string;
+  readonly line: string;
+  readonly about: string;
+  readonly by: string | null;
+  readonly method?: string;
+  readonly path: string;
+  readonly body: object;
+  readonly version?: number;
+  readonly opens?: boolean;
+}
+
+/** Leaves changes on the disk of the browser, sealed as the desk seals them, and opens the page anew. */
+export async function leaveOnDisk(page: Page, left: readonly Left[]): Promise<void> {
+  const items = left.map((one) => ({
+    kind: 'request',
+    method: 'PUT',
+    key: `left-${one.path.split('/')[3] ?? ''}-${one.id}`,
+    queuedAt: new Date().toISOString(),
+    state: 'waiting',
+    ...one,
+    id: one.id.padStart(12, '0'),
+  }));
+  await page.evaluate(`(async () => {
+    const opening = indexedDB.open('incident-desk');
+    const asked = (request) => new Promise((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    const db = await asked(opening);
+    const key = await asked(db.transaction('keys').objectStore('keys').get('device'));
+    for (const item of ${JSON.stringify(items)}) {
+      const iv = crypto.getRandomValues(new Uint8Array(12));
+      const bytes = new TextEncoder().encode(JSON.stringify(item));
+      const sealed = { iv, bytes: await crypto.subtle.encrypt({ name: 'AES-GCM', iv }, key, bytes) };
+      await asked(db.transaction('outbox', 'readwrite').objectStore('outbox').put(sealed, item.id));
+    }
+    db.close();
+  })()`);
+  await page.reload();
+}
