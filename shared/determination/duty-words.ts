@@ -46,6 +46,13 @@ export function nameKind(kind: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
+/** `nameDuty('us-tx/accident-report', 'PWC-7')` is `'Accident report, Texas (PWC-7)'`. */
+export function nameDuty(duty: string, vessel: string | null): string {
+  const [jurisdiction = '', kind = ''] = duty.split('/');
+  const whose = vessel === null ? '' : ` (${vessel})`;
+  return `${nameKind(kind)}, ${nameJurisdiction(jurisdiction)}${whose}`;
+}
+
 /** The deadline that counts for a duty as it stands: its own, or the one that it would have. */
 export function clockOf(duty: Duty): string | null {
   return duty.dueAt ?? duty.dueAtIfRequired;

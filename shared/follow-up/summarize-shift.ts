@@ -4,6 +4,8 @@ export interface ShiftSummary {
   readonly asOf: string;
   readonly openCalls: readonly OpenCall[];
   readonly craftHeld: readonly CraftHeld[];
+  /** Absent from hand-overs that were signed before craft that are not back were listed. */
+  readonly notBack?: readonly NotBackCraft[];
   readonly callBacks: readonly ShiftTask[];
   /** Tasks that are overdue or due within the next shift. */
   readonly dueNext: readonly ShiftTask[];
@@ -23,6 +25,16 @@ export interface CraftHeld {
   readonly why: readonly string[];
 }
 
+/** A craft that is looked for, or one of which nobody has said yet whether it is an incident. */
+export interface NotBackCraft {
+  readonly notBackId: string;
+  readonly unit: string;
+  /** RFC 3339. */
+  readonly since: string;
+  /** How it ended; null while it is looked for. */
+  readonly ended: string | null;
+}
+
 export interface ShiftTask {
   readonly taskId: string;
   readonly reference: string;
@@ -38,16 +50,18 @@ const NEXT_SHIFT_HOURS = 12;
  * What the incoming shift has to know, the oldest call and the soonest task first. A task whose time nobody knows is
  * among those that are due.
  * @param now epoch milliseconds
- * @example summarizeShift({ calls: [], craft: [], tasks: [] }, Date.UTC(2026, 6, 4)).openCalls // []
+ * @example summarizeShift({ calls: [], craft: [], notBack: [], tasks: [] }, Date.UTC(2026, 6, 4)).openCalls // []
  */
 export function summarizeShift(
   {
     calls,
     craft,
+    notBack,
     tasks,
   }: {
     readonly calls: readonly OpenCall[];
     readonly craft: readonly CraftHeld[];
+    readonly notBack: readonly NotBackCraft[];
     /** Open tasks only. */
     readonly tasks: readonly ShiftTask[];
   },
@@ -60,6 +74,7 @@ export function summarizeShift(
     asOf: new Date(now).toISOString(),
     openCalls: [...calls].sort((a, b) => Date.parse(a.openedAt) - Date.parse(b.openedAt)),
     craftHeld: [...craft].sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true })),
+    notBack: [...notBack].sort((a, b) => Date.parse(a.since) - Date.parse(b.since)),
     callBacks: soonest.filter(({ isPromise }) => isPromise),
     dueNext: soonest.filter((task) => !task.isPromise && dueBy(task) <= until),
   };

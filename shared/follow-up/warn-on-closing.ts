@@ -1,4 +1,5 @@
 import type { Duty } from '../determination/determination.js';
+import { nameDuty } from '../determination/duty-words.js';
 
 /** Something that speaks against closing an incident now. */
 export interface ClosingWarning {
@@ -31,10 +32,10 @@ export function warnOnClosing({
   const warnings = duties.flatMap(({ id, outcome }): ClosingWarning[] => {
     if (settled.has(id)) return [];
     if (outcome === 'required') {
-      return [{ kind: 'duty-required', text: `Required, and no filing is recorded: ${id}.` }];
+      return [{ kind: 'duty-required', text: `Required, and no filing is recorded: ${nameDuty(id, null)}.` }];
     }
     return outcome === 'undetermined'
-      ? [{ kind: 'duty-open', text: `Cannot tell yet whether it is due: ${id}.` }]
+      ? [{ kind: 'duty-open', text: `Cannot tell yet whether it is due: ${nameDuty(id, null)}.` }]
       : [];
   });
   return [
@@ -44,7 +45,12 @@ export function warnOnClosing({
     ...clocks.flatMap(({ name, citation, endsAt }): ClosingWarning[] =>
       endsAt === null
         ? []
-        : [{ kind: 'claims-clock-runs', text: `Still runs, until ${endsAt}: ${name} (${citation}).` }],
+        : [
+            {
+              kind: 'claims-clock-runs',
+              text: `Still runs, until ${endsAt.slice(0, 10)}: ${name} (${citation}).`,
+            },
+          ],
     ),
   ];
 }

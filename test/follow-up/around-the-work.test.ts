@@ -48,6 +48,10 @@ describe('what one shift hands to the next', () => {
           { craftId: 'c10', name: 'PWC 10', why: [] },
           { craftId: 'c7', name: 'PWC 7', why: ['Named in 2026-0042.'] },
         ],
+        notBack: [
+          { notBackId: 'n2', unit: 'Kayak 3', since: '2026-07-04T19:30:00Z', ended: null },
+          { notBackId: 'n1', unit: 'PWC 4', since: '2026-07-04T13:00:00-05:00', ended: null },
+        ],
         tasks: [
           task('later', '2026-07-05T08:00:01Z'),
           task('in 12 hours', '2026-07-05T08:00:00Z'),
@@ -61,6 +65,7 @@ describe('what one shift hands to the next', () => {
     expect(summary.asOf).toBe('2026-07-04T20:00:00.000Z');
     expect(summary.openCalls.map(({ reference }) => reference)).toEqual(['2026-0042', '2026-0043']);
     expect(summary.craftHeld.map(({ name }) => name)).toEqual(['PWC 7', 'PWC 10']);
+    expect(summary.notBack?.map(({ unit }) => unit)).toEqual(['PWC 4', 'Kayak 3']);
     expect(summary.callBacks.map(({ taskId }) => taskId)).toEqual(['call back next week']);
     expect(summary.dueNext.map(({ taskId }) => taskId)).toEqual(['overdue', 'no time known', 'in 12 hours']);
   });
@@ -101,6 +106,7 @@ describe('what speaks against closing', () => {
       'craft-held',
       'claims-clock-runs',
     ]);
-    expect(warnings[0]?.text).toContain('us/accident-report');
+    expect(warnings[0]?.text).toContain('Accident report, federal rule');
+    expect(warnings.at(-1)?.text).toContain('until 2029-06-13');
   });
 });

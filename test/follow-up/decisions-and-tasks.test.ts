@@ -3,6 +3,7 @@ import { type Browser, create, describeHouse, type Person } from '../accounts/ho
 import { bodyOf, DEAD, eventsOf, openIncident, peopleOf, STITCHED, taskOf, UNHURT, write } from './desk.js';
 
 const DUTY = 'us/accident-report';
+const UNFILED = 'no filing is recorded: Accident report, federal rule.';
 const FILE = `file:${DUTY}:c1`;
 
 describeHouse('tasks and what is signed and filed', (house) => {
@@ -32,7 +33,7 @@ describeHouse('tasks and what is signed and filed', (house) => {
   };
 
   it('completes the task of filing by the filing, with its id as evidence', async () => {
-    expect(await settledOnes()).toContain(`no filing is recorded: ${DUTY}`);
+    expect(await settledOnes()).toContain(UNFILED);
     const filing = {
       form: 'report',
       at: house().now(),
@@ -49,7 +50,7 @@ describeHouse('tasks and what is signed and filed', (house) => {
     const last = (await eventsOf(manager, id, task.id)).at(-1);
     expect(last).toMatchObject({ kind: 'done', words: 'The filing is recorded.', person: ana.name });
     expect(last?.evidenceIds).toHaveLength(1);
-    expect(await settledOnes()).not.toContain(`no filing is recorded: ${DUTY}`);
+    expect(await settledOnes()).not.toContain(UNFILED);
   });
 
   it('calls for the work again when late facts change the report, says why, and tells everyone once', async () => {

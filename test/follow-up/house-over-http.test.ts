@@ -81,6 +81,14 @@ describeHouse('claims, closing, hand-overs and house rules', (house) => {
     });
   });
 
+  it('hands over a craft that is looked for', async () => {
+    const lost = bodyOf<{ id: string }>(await create(staff, '/api/not-back', { unit: 'PWC 12' }).expect(201));
+    const built = bodyOf<{ summary: { notBack: object[] } }>(
+      await create(manager, '/api/shift-hand-overs', {}).expect(201),
+    );
+    expect(built.summary.notBack).toMatchObject([{ notBackId: lost.id, unit: 'PWC 12', ended: null }]);
+  });
+
   it('builds a hand-over of what is open, and has two different people sign it in their order', async () => {
     const built = await create(manager, '/api/shift-hand-overs', { remarks: 'Wind at six.' }).expect(201);
     const { id } = bodyOf<{ id: string }>(built);
@@ -100,7 +108,10 @@ describeHouse('claims, closing, hand-overs and house rules', (house) => {
     await sign(staff, 'incoming', 1).expect(412);
     await sign(staff, 'incoming', 2).expect(200);
     const page = await staff.get('/api/shift-hand-overs').expect(200);
-    expect(page.body).toMatchObject({ items: [{ id, version: 3 }, { version: 1 }], next: null });
+    expect(page.body).toMatchObject({
+      items: [{ id, version: 3 }, { version: 1 }, { version: 1 }],
+      next: null,
+    });
     await staff.get('/api/shift-hand-overs/nowhere').expect(404);
   });
 

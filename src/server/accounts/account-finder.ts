@@ -16,6 +16,11 @@ export class AccountFinder {
     return account?.active === true ? foundOf(account) : null;
   }
 
+  /** Names by id, of closed accounts too: what somebody had stays theirs until it is given on. */
+  names(ids: readonly string[]): Promise<Map<string, string>> {
+    return this.accounts.names(ids);
+  }
+
   /** Everybody of a role, by sign-in name. */
   async ofRole(role: Role): Promise<FoundAccount[]> {
     return (await this.accounts.activeOfRole(role)).map(foundOf);

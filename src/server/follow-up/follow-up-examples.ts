@@ -67,6 +67,7 @@ export const HAND_OVER = {
     asOf: AT,
     openCalls: [{ incidentId: INCIDENT_ID, reference: '2026-0042', openedAt: AT }],
     craftHeld: [{ craftId: ACCOUNT_ID, name: 'PWC 7', station: 'North dock', why: ['Named in 2026-0042.'] }],
+    notBack: [{ notBackId: TASK_ID, unit: 'Kayak 3', since: AT, ended: null }],
     callBacks: [],
     dueNext: [
       { taskId: TASK_ID, reference: '2026-0042', title: 'Call counsel', dueAt: AT, isPromise: false },

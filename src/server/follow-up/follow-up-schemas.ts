@@ -33,6 +33,10 @@ function members(properties: Record<string, Schema>, ...examples: object[]): Sch
   const shape = { type: 'object', additionalProperties: false, required, properties };
   return examples.length > 0 ? { ...shape, examples } : shape;
 }
+/** The same, where hand-overs that were signed earlier lack what is listed since. */
+function withoutEarlier({ notBack = {}, ...properties }: Record<string, Schema>): Schema {
+  return { ...members(properties), properties: { ...properties, notBack } };
+}
 const sent = (shape: new () => object, ...examples: object[]): Schema => ({ ...schemaOf(shape), examples });
 const list = (items: Schema): Schema => members({ items: listOf(items) });
 const page = (name: string): Schema =>
@@ -113,8 +117,12 @@ export const FOLLOW_UP_SCHEMAS: Readonly<Record<string, Schema>> = {
     { ...TASK, events: listOf(EVENT) },
     { ...example.TASK, events: [example.TASK_EVENT] },
   ),
-  TaskList: list(ref('Task')),
-  TaskPage: page('Task'),
+  TaskLine: members(
+    { ...TASK, reference: text, assigneeName: maybe(text) },
+    { ...example.TASK, reference: '2026-0042', assigneeName: 'Ana Ruiz' },
+  ),
+  TaskList: list(ref('TaskLine')),
+  TaskPage: page('TaskLine'),
   Escalations: list(
     members({
       reference: text,
@@ -172,10 +180,11 @@ export const FOLLOW_UP_SCHEMAS: Readonly<Record<string, Schema>> = {
     {
       id,
       version: whole,
-      summary: members({
+      summary: withoutEarlier({
         asOf: instant,
         openCalls: listOf(members({ incidentId: id, reference: text, openedAt: instant })),
         craftHeld: listOf(members({ craftId: id, name: text, station: maybe(text), why: listOf(text) })),
+        notBack: listOf(members({ notBackId: id, unit: text, since: instant, ended: maybe(text) })),
         callBacks: listOf(SHIFT_TASK),
         dueNext: listOf(SHIFT_TASK),
       }),

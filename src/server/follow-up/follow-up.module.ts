@@ -1,4 +1,5 @@
 import { type DynamicModule, Module } from '@nestjs/common';
+import { OutingModule } from '../outing/outing.api.js';
 import { ClaimsClocks } from './claims-clocks.service.js';
 import { ClaimStartsRepository } from './database/claim-starts.repository.js';
 import { HouseRepository } from './database/house.repository.js';
@@ -24,7 +25,10 @@ import { TasksService } from './tasks.service.js';
 import { WorkController } from './work.controller.js';
 
 /** The work after an incident: who does what by when, until it is finished. */
-@Module({ controllers: [TasksController, IncidentFollowUpController, WorkController, HouseController] })
+@Module({
+  imports: [OutingModule],
+  controllers: [TasksController, IncidentFollowUpController, WorkController, HouseController],
+})
 export class FollowUpModule {
   static with(forms: FollowUpForms): DynamicModule {
     return {

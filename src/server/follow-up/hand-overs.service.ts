@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import {
   type CraftHeld,
+  type NotBackCraft,
   refuseSignature,
   type ShiftSummary,
   type ShiftTask,
@@ -14,6 +15,7 @@ import {
 import { type Page, readPageQuery } from '../../../shared/wire/page-query.dto.js';
 import type { PersonActor } from '../accounts/accounts.api.js';
 import { Fleet } from '../fleet/fleet.api.js';
+import { NotBackReader } from '../outing/outing.api.js';
 import { Clock } from '../platform/clock.js';
 import { CreateOnce } from '../platform/database/create-once.js';
 import { UnitOfWork } from '../platform/database/unit-of-work.js';
@@ -42,6 +44,7 @@ export class HandOvers {
     private readonly sections: ServiceSections,
     private readonly crafts: IncidentCrafts,
     private readonly fleet: Fleet,
+    private readonly notBacks: NotBackReader,
     private readonly unitOfWork: UnitOfWork,
     private readonly createOnce: CreateOnce,
     private readonly clock: Clock,
@@ -110,7 +113,8 @@ export class HandOvers {
     const open = await this.openIncidents(actor);
     const calls = open.map(({ id, reference, openedAt }) => ({ incidentId: id, reference, openedAt }));
     const references = new Map(open.map(({ id, reference }) => [id, reference]));
-    const summary = { calls, craft: await this.craftHeld(open), tasks: await this.openTasks(references) };
+    const craft = await this.craftHeld(open);
+    const summary = { calls, craft, notBack: await this.notBack(), tasks: await this.openTasks(references) };
     return summarizeShift(summary, Date.parse(now));
   }
 
@@ -140,6 +144,11 @@ export class HandOvers {
       if (why.length > 0) held.push({ craftId, name, station: await this.stationOf(craftId), why });
     }
     return held;
+  }
+
+  private async notBack(): Promise<NotBackCraft[]> {
+    const { items } = await this.notBacks.open();
+    return items.map(({ id, unit, openedAt, ended }) => ({ notBackId: id, unit, since: openedAt, ended }));
   }
 
   private async stationOf(craftId: string): Promise<string | null> {

@@ -2,14 +2,15 @@ import { Injectable } from '@nestjs/common';
 import type { Page } from '../../../shared/wire/page-query.dto.js';
 import { readPageQuery } from '../../../shared/wire/page-query.dto.js';
 import { TaskQueryDto } from '../../../shared/wire/follow-up-queries.dto.js';
-import type { Actor } from '../accounts/accounts.api.js';
+import { AccountFinder, type Actor } from '../accounts/accounts.api.js';
 import { Clock } from '../platform/clock.js';
 import { pageOf, pageRequest } from '../platform/http/cursor.js';
 import { readInput } from '../platform/http/read-input.js';
 import { refuse } from '../platform/http/refuse.js';
-import { IncidentAccess } from '../record/record.api.js';
+import { IncidentAccess, ServiceSections } from '../record/record.api.js';
 import { TasksRepository } from './database/tasks.repository.js';
-import { type TaskEventView, type TaskView, viewEvent, viewTask } from './task-views.js';
+import type { TaskRow } from './database/task.row.js';
+import { type TaskEventView, type TaskLine, type TaskView, viewEvent, viewTask } from './task-views.js';
 
 const DAY_MS = 86_400_000;
 
@@ -19,14 +20,15 @@ export class TaskLists {
   constructor(
     private readonly tasks: TasksRepository,
     private readonly access: IncidentAccess,
+    private readonly sections: ServiceSections,
+    private readonly accounts: AccountFinder,
     private readonly clock: Clock,
   ) {}
 
   /** All tasks of an incident in the order of the work, those done and superseded among them. */
-  async ofIncident(incidentId: string, actor: Actor): Promise<{ items: TaskView[] }> {
+  async ofIncident(incidentId: string, actor: Actor): Promise<{ items: TaskLine[] }> {
     const { id } = await this.access.read(incidentId, actor);
-    const now = this.clock.now();
-    return { items: (await this.tasks.ofIncident(id)).map((row) => viewTask(row, now)) };
+    return { items: await this.lines(await this.tasks.ofIncident(id)) };
   }
 
   /** One task with everything that happened to it, the first thing first. */
@@ -43,7 +45,7 @@ export class TaskLists {
   }
 
   /** Tasks of all incidents, what is due soonest first. */
-  async page(query: unknown, actor: Actor): Promise<Page<TaskView>> {
+  async page(query: unknown, actor: Actor): Promise<Page<TaskLine>> {
     const asked = readInput(readPageQuery(query, TaskQueryDto), 'query');
     const request = pageRequest(asked);
     const now = this.clock.now();
@@ -56,7 +58,19 @@ export class TaskLists {
       request,
     );
     const { items, next } = pageOf(rows, request, ({ dueOrder, id }) => ({ sort: dueOrder, id }));
-    return { items: items.map((row) => viewTask(row, now)), next };
+    return { items: await this.lines(items), next };
+  }
+
+  private async lines(rows: readonly TaskRow[]): Promise<TaskLine[]> {
+    const now = this.clock.now();
+    const references = await this.sections.references([...new Set(rows.map(({ incidentId }) => incidentId))]);
+    const assignees = rows.flatMap(({ assigneeId }) => assigneeId ?? []);
+    const names = await this.accounts.names([...new Set(assignees)]);
+    return rows.map((row) => ({
+      ...viewTask(row, now),
+      reference: references.get(row.incidentId) ?? '',
+      assigneeName: names.get(row.assigneeId ?? '') ?? null,
+    }));
   }
 }
 

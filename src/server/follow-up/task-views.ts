@@ -13,6 +13,12 @@ export type TaskView = Omit<
   readonly overdue: boolean;
 };
 
+/** A task in a list, with the words by which people know its incident and who has it. */
+export type TaskLine = TaskView & {
+  readonly reference: string;
+  readonly assigneeName: string | null;
+};
+
 export type TaskEventView = Omit<TaskEventRow, 'id' | 'taskId'>;
 
 export function viewTask(row: TaskRow, now: string): TaskView {

@@ -32,5 +32,6 @@ import { WhereCraftAre } from './whereabouts.service.js';
     NotBackIncidents,
     ClosingCounts,
   ],
+  exports: [NotBackReader],
 })
 export class OutingModule {}

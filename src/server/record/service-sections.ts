@@ -54,6 +54,11 @@ export class ServiceSections {
     return outlineOf(await this.found(incidentId));
   }
 
+  /** References by id, for lists over many incidents. */
+  references(ids: readonly string[]): Promise<Map<string, string>> {
+    return this.incidents.references(ids);
+  }
+
   /** Ids of incidents in their order, after one of them; for work on all of them, part by part. */
   ids(after: string | null, limit: number): Promise<string[]> {
     return this.incidents.ids(after, limit);

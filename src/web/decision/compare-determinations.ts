@@ -1,8 +1,10 @@
 import { compareReports } from '../../../shared/decision/compare-reports.js';
 import { listOwedReports, type OwedReport } from '../../../shared/decision/owed-report.js';
 import type { Determination } from '../../../shared/determination/determination.js';
-import { nameJurisdiction, nameKind } from '../../../shared/determination/duty-words.js';
+import { nameDuty } from '../../../shared/determination/duty-words.js';
 import type { IncidentFacts } from '../../../shared/record/incident-facts.js';
+
+export { nameDuty };
 
 /** A determination with the facts that it was made on. */
 export interface Determined {
@@ -28,11 +30,4 @@ export function compareDeterminations(before: Determined, after: Determined): Wo
     title: nameDuty(key.duty, key.vessel),
     changes: changes.map(({ text }) => text),
   }));
-}
-
-/** `nameDuty('us-tx/accident-report', 'PWC-7')` is `'Accident report, Texas (PWC-7)'`. */
-export function nameDuty(duty: string, vessel: string | null): string {
-  const [jurisdiction = '', kind = ''] = duty.split('/');
-  const whose = vessel === null ? '' : ` (${vessel})`;
-  return `${nameKind(kind)}, ${nameJurisdiction(jurisdiction)}${whose}`;
 }

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { Not } from 'typeorm';
+import { In, Not } from 'typeorm';
 import type { Role } from '../../../../shared/kernel/role.js';
 import type { Cursor, PageRequest } from '../../platform/http/cursor.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
@@ -53,6 +53,14 @@ export class AccountsRepository {
       .limit(limit + 1);
     if (after !== null) query.where('account.signInKey > :sort', { sort: after.sort });
     return query.getMany();
+  }
+
+  async names(ids: readonly string[]): Promise<Map<string, string>> {
+    const rows = await this.unitOfWork.manager.find(AccountRow, {
+      select: { id: true, name: true },
+      where: { id: In([...ids]) },
+    });
+    return new Map(rows.map(({ id, name }) => [id, name]));
   }
 
   activeOfRole(role: Role): Promise<AccountRow[]> {

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { Brackets, MoreThan, type SelectQueryBuilder } from 'typeorm';
+import { Brackets, In, MoreThan, type SelectQueryBuilder } from 'typeorm';
 import type { IncidentStatus } from '../../../../shared/record/incident-record.js';
 import type { Cursor } from '../../platform/http/cursor.js';
 import { withWords } from '../../platform/database/with-words.js';
@@ -23,6 +23,14 @@ export class IncidentsRepository {
 
   find(id: string): Promise<IncidentRow | null> {
     return this.unitOfWork.manager.findOneBy(IncidentRow, { id });
+  }
+
+  async references(ids: readonly string[]): Promise<Map<string, string>> {
+    const rows = await this.unitOfWork.manager.find(IncidentRow, {
+      select: { id: true, reference: true },
+      where: { id: In([...ids]) },
+    });
+    return new Map(rows.map(({ id, reference }) => [id, reference]));
   }
 
   exists(id: string): Promise<boolean> {
