@@ -3,6 +3,7 @@ import { formOf } from '../decision/judge-filing.js';
 import type { OwedReport, ReportKey } from '../decision/owed-report.js';
 import type { Duty } from '../determination/determination.js';
 import { nameJurisdiction, nameKind } from '../determination/duty-words.js';
+import type { RentalRecordRule } from '../law/list-rental-records.js';
 import type { IncidentRecord } from '../record/incident-record.js';
 import { plusHours, zoneClock, type ZoneClock } from '../time/zone-clock.js';
 import type { ClaimsClock } from './claims-clocks.js';
@@ -21,6 +22,8 @@ export interface FollowUpCase {
   readonly reports: readonly OwedReport[];
   /** Duties that no paper answers: `isConduct`. */
   readonly conduct?: readonly Duty[];
+  /** Of the states in which it may have happened: `listRentalRecords`. */
+  readonly rentalRecords?: readonly RentalRecordRule[];
   /** What about reports that were signed or filed is not as it was, and nobody has answered yet. */
   readonly reopened: readonly ReopenedReport[];
   readonly clocks: readonly ClaimsClock[];
@@ -69,8 +72,8 @@ export function planTasks(at: FollowUpCase, templates: readonly TaskTemplate[]):
         key: [template.id, ...subject.key].join(':'),
         template: template.id,
         order: templates.indexOf(template),
-        title: template.title.replaceAll(/\{(\w+)\}/g, (_, name: string) => subject.words[name] ?? name),
-        why: template.why,
+        title: filled(template.title, subject),
+        why: filled(template.why, subject),
         source: subject.citations ?? template.source,
         owner: template.owner,
         dueAt: due.at === null ? null : new Date(due.at).toISOString(),
@@ -94,6 +97,10 @@ interface Subject {
   /** The time that was promised. */
   readonly by?: number | null;
   readonly changes?: readonly string[];
+}
+
+function filled(words: string, subject: Subject): string {
+  return words.replaceAll(/\{(\w+)\}/g, (_, name: string) => subject.words[name] ?? name);
 }
 
 function subjectsOf(template: TaskTemplate, situation: Situation, at: FollowUpCase): Subject[] {
@@ -133,6 +140,12 @@ function subjectsOf(template: TaskTemplate, situation: Situation, at: FollowUpCa
           ? []
           : [{ key: [id], words: { clock: name }, citations: citation, from: Date.parse(endsAt) }],
       );
+    case 'rental-record':
+      return (at.rentalRecords ?? []).map(({ jurisdiction, name, law, citation }) => ({
+        key: [jurisdiction],
+        words: { state: name, law },
+        ...(citation !== null && { citations: citation }),
+      }));
   }
 }
 

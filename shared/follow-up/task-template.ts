@@ -25,10 +25,19 @@ export type TaskOwner = (typeof TASK_OWNERS)[number];
 
 /**
  * What a task is planned for: once for the incident, or for each of our craft, each notice and each report that is
- * required, each duty to do or keep something, each duty that cannot be told yet, each promise made to somebody, each claims clock.
+ * required, each duty to do or keep something, each duty that cannot be told yet, each promise made to somebody, each claims
+ * clock, what each state concerned says of rental records.
  */
 export type TaskReach =
-  'incident' | 'own-craft' | 'notice' | 'report' | 'conduct' | 'open-duty' | 'promise' | 'claims-clock';
+  | 'incident'
+  | 'own-craft'
+  | 'notice'
+  | 'report'
+  | 'conduct'
+  | 'open-duty'
+  | 'promise'
+  | 'claims-clock'
+  | 'rental-record';
 
 export type DueRule =
   /** The moment the business learned of it. */
@@ -44,8 +53,9 @@ export type DueRule =
 
 export interface TaskTemplate {
   readonly id: string;
-  /** May hold `{craft}`, `{duty}`, `{to}`, `{party}` and `{clock}`; never a name or a medical detail. */
+  /** May hold `{craft}`, `{duty}`, `{to}`, `{party}`, `{clock}` and `{state}`; never a name or a medical detail. */
   readonly title: string;
+  /** May hold `{law}`, the law that a rental record rests on. */
   readonly why: string;
   /** A law, a publication, or "common practice, no source". */
   readonly source: string;

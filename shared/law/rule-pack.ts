@@ -224,8 +224,11 @@ export interface ScopeAid {
   };
 }
 
+/** What the law asks of a business that rents craft out, whether or not anything happens. */
 export interface LiveryDuty {
   kind: string;
+  /** Of records alone: how long they are kept at least; null where the text read does not say. */
+  keptFor?: { days: number } | { months: number } | null;
   summary: string;
   citation: string;
   basis: ReadingBasis;

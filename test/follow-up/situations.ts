@@ -12,6 +12,7 @@ import type { HouseRule } from '../../shared/follow-up/house-rule.js';
 import { type PlannedTask, planTasks } from '../../shared/follow-up/plan-tasks.js';
 import { firstWrittenClaim } from '../../shared/follow-up/claims-clocks.js';
 import type { TaskForms } from '../../shared/follow-up/task-template.js';
+import { listRentalRecords } from '../../shared/law/list-rental-records.js';
 import type { RulePack } from '../../shared/law/rule-pack.js';
 import type { IncidentRecord, RecordSections } from '../../shared/record/incident-record.js';
 import type { PersonRecord } from '../../shared/record/people-section.js';
@@ -93,5 +94,8 @@ export function planOn(record: IncidentRecord, packs: readonly RulePack[]): Plan
   const facts = recordToFacts(record);
   const determination = determine(facts, { packs, geography: loadGeography(), source: 'test' });
   const reports = listOwedReports(determination, facts, () => null);
-  return planTasks({ record, reports, reopened: [], clocks: clocksOf(record), zone: ZONE }, TEMPLATES);
+  const states = determination.states.map(({ state }) => state);
+  const rentalRecords = listRentalRecords(packs, states);
+  const at = { record, reports, rentalRecords, reopened: [], clocks: clocksOf(record), zone: ZONE };
+  return planTasks(at, TEMPLATES);
 }

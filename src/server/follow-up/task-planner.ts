@@ -6,11 +6,12 @@ import { isConduct } from '../../../shared/determination/duty-kinds.js';
 import { followUpZone } from '../../../shared/follow-up/follow-up-zone.js';
 import { type PlannedTask, planTasks, type ReopenedReport } from '../../../shared/follow-up/plan-tasks.js';
 import { reconcileTasks, type TaskChange } from '../../../shared/follow-up/reconcile-tasks.js';
+import { listRentalRecords } from '../../../shared/law/list-rental-records.js';
 import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { Decisions, type DutyView } from '../decision/decision.api.js';
-import { type StoredDetermination, Determinations } from '../determination/determination.api.js';
+import { Determinations, Law, type StoredDetermination } from '../determination/determination.api.js';
 import { Clock } from '../platform/clock.js';
 import { RecordChanges, ServiceSections } from '../record/record.api.js';
 import { ClaimsClocks } from './claims-clocks.service.js';
@@ -32,6 +33,7 @@ export class TaskPlanner {
     private readonly decisions: Decisions,
     private readonly filed: FiledWork,
     private readonly forms: FollowUpForms,
+    private readonly law: Law,
     private readonly clock: Clock,
     changes: RecordChanges,
   ) {
@@ -60,11 +62,13 @@ export class TaskPlanner {
     const zone = followUpZone(stored?.determination.timeZone, record.incident.timeZone);
     const clocks = await this.claims.bringForward(incidentId, record, zone);
     const duties = await this.decisions.dutiesOf(incidentId);
+    const states = (stored?.determination.states ?? []).map(({ state }) => state);
     const planned = planTasks(
       {
         record,
         reports: reportsOf(stored),
         conduct: (stored?.determination.duties ?? []).filter(isConduct),
+        rentalRecords: listRentalRecords(this.law.packs, states),
         reopened: reopenedAmong(duties),
         clocks,
         zone,
