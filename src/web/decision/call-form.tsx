@@ -9,7 +9,7 @@ import { facts as sayFacts } from '../words/facts.js';
 import { nameDuty } from './compare-determinations.js';
 import { momentOf } from '../look/moment.js';
 import { Refusals } from './refusals.js';
-import { Ticks } from './ticks.js';
+import { Ticks } from '../look/ticks.js';
 import { useCreate } from './use-create.js';
 import type { Matter } from './use-matter.js';
 

@@ -8,7 +8,7 @@ import { decision as say } from '../words/decision.js';
 import './decision.css';
 import { DutiesSheet } from './duties-sheet.js';
 import { EarliestClock } from './earliest-clock.js';
-import { PrintButton } from './print-button.js';
+import { PrintButton } from '../look/print-button.js';
 import { useMatter } from './use-matter.js';
 
 /** The duties of an incident: what the law calls for, what would settle it, and what is signed and done about it. */

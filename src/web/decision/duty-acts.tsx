@@ -1,6 +1,6 @@
 import { decision as say } from '../words/decision.js';
 import { FilingForm } from './filing-form.js';
-import { Fold } from './fold.js';
+import { Fold } from '../look/fold.js';
 import type { DutyView } from './service-answers.js';
 import { SignForm } from './sign-form.js';
 import type { Matter } from './use-matter.js';

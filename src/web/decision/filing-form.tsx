@@ -14,7 +14,7 @@ import { FilingSelects } from './filing-selects.js';
 import { momentOf } from '../look/moment.js';
 import { Refusals } from './refusals.js';
 import type { DutyView } from './service-answers.js';
-import { Ticks } from './ticks.js';
+import { Ticks } from '../look/ticks.js';
 import { useCreate } from './use-create.js';
 import type { Matter } from './use-matter.js';
 

@@ -1,7 +1,7 @@
 import { decision as say } from '../words/decision.js';
 import { CallForm } from './call-form.js';
 import { FilingForm } from './filing-form.js';
-import { Fold } from './fold.js';
+import { Fold } from '../look/fold.js';
 import { OperatorForm } from './operator-form.js';
 import type { Matter } from './use-matter.js';
 

@@ -6,7 +6,7 @@ import { decision as say } from '../words/decision.js';
 import { fieldMoment } from '../look/moment.js';
 import type { DutyView } from './service-answers.js';
 import type { SignDraft } from './sign-draft.js';
-import { Ticks } from './ticks.js';
+import { Ticks } from '../look/ticks.js';
 
 interface FieldsProps {
   readonly draft: SignDraft;

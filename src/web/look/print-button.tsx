@@ -1,4 +1,4 @@
-import { Button } from '../look/button.js';
+import { Button } from './button.js';
 import { common } from '../words/common.js';
 
 export function PrintButton() {
