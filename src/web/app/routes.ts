@@ -20,6 +20,11 @@ export const ROUTES: readonly PageRoute[] = [
     navPath: '/call',
   },
   {
+    path: '/what-to-say',
+    load: () => import('../officer/what-to-say-page.js'),
+    who: [...STAFF, 'counsel', 'device'],
+  },
+  {
     path: '/incidents/:id/duties',
     load: () => import('../decision/duties-page.js'),
     who: [...STAFF, 'counsel'],

@@ -48,6 +48,9 @@ export function OtherWays({ current }: { current: string | null }) {
           <li>
             <Link href="/call/sheet">{say.sheet}</Link>
           </li>
+          <li>
+            <Link href="/what-to-say">{say.whatToSay}</Link>
+          </li>
         </ul>
       </Section>
     </div>

@@ -10,6 +10,7 @@ export const call = {
   enterCheckIn: 'Damage found at check-in',
   enterPaper: 'Type in a sheet of paper',
   sheet: 'Blank sheet to print',
+  whatToSay: 'What to say, and what not',
   change: 'Change',
   skip: 'Skip',
   next: 'Next',

@@ -11,6 +11,7 @@ export const call: CallWords = {
   enterCheckIn: 'Daño hallado al devolver',
   enterPaper: 'Pasar una hoja de papel',
   sheet: 'Hoja en blanco para imprimir',
+  whatToSay: 'Qué decir y qué no',
   change: 'Cambiar',
   skip: 'Omitir',
   next: 'Siguiente',
