@@ -20,6 +20,12 @@ export const ROUTES: readonly PageRoute[] = [
     navPath: '/call',
   },
   {
+    path: '/register',
+    load: () => import('../register/register-page.js'),
+    who: [...STAFF, 'counsel'],
+    nav: titles.register,
+  },
+  {
     path: '/what-to-say',
     load: () => import('../officer/what-to-say-page.js'),
     who: [...STAFF, 'counsel', 'device'],

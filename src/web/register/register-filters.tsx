@@ -1,0 +1,103 @@
+import { casualtyTypeSlugs } from '../../../shared/vocabulary/casualty-types.js';
+import { useAskAll } from '../ask/use-ask-all.js';
+import { Button } from '../look/button.js';
+import { Field } from '../look/field.js';
+import { Select } from '../look/select.js';
+import { useSession } from '../session/session.js';
+import { register as say } from '../words/register.js';
+import { COUNSEL_FILTERS, type FilterName, type RegisterQuery, withPart } from './register-query.js';
+
+interface FiltersProps {
+  readonly query: RegisterQuery;
+  readonly go: (query: RegisterQuery) => void;
+}
+
+/** What narrows the list, and its order. Each takes effect when it is chosen. */
+export function RegisterFilters({ query, go }: FiltersProps) {
+  const { me } = useSession();
+  const isCounsel = me?.role === 'counsel';
+  const craft = useAskAll<{ readonly unitName?: string }>(isCounsel ? null : '/api/craft', { keep: true });
+  const names = (craft.data ?? []).flatMap(({ unitName }) => (unitName === undefined ? [] : [unitName]));
+  const set = (name: FilterName | 'order', value: string): void => {
+    const { [name]: before, ...rest } = query;
+    void before;
+    go(withPart(rest, value === '' ? {} : { [name]: value }));
+  };
+  const select = (
+    name: keyof typeof say.filters,
+    words: Readonly<Record<string, string>>,
+    none = say.any,
+  ) => (
+    <Select
+      label={say.filters[name]}
+      value={query[name] ?? ''}
+      none={none}
+      optional
+      groups={[{ options: Object.entries(words).map(([value, label]) => ({ value, label })) }]}
+      onChoose={(value) => set(name, value)}
+    />
+  );
+  const day = (name: 'from' | 'until') => (
+    <Field
+      type="date"
+      label={say.filters[name]}
+      value={query[name] ?? ''}
+      onInput={(value) => set(name, value)}
+    />
+  );
+  const shown = isCounsel ? COUNSEL_FILTERS : null;
+  const has = (name: FilterName): boolean => shown?.includes(name) ?? true;
+  return (
+    <details class="filters unprinted">
+      <summary>{say.narrow(setWords(query))}</summary>
+      <div class="filter-grid">
+        {has('status') && select('status', say.statuses)}
+        {has('reports') && select('reports', say.standings)}
+        {has('outcome') && select('outcome', say.outcomes)}
+        {has('hurt') && select('hurt', say.harms)}
+        {has('craft') && select('craft', listed(names, query.craft))}
+        {has('casualty') && select('casualty', casualties())}
+        {day('from')}
+        {day('until')}
+        {!isCounsel && select('order', latestLess(say.orders), say.orders.latest)}
+      </div>
+      {setWords(query).length > 0 && (
+        <Button onPress={() => go(query.order === undefined ? {} : { order: query.order })}>
+          {say.clear}
+        </Button>
+      )}
+    </details>
+  );
+}
+
+/** What narrows the list now, in words, so that a folded filter hides nothing. */
+function setWords({ status, reports, outcome, hurt, craft, casualty, from, until }: RegisterQuery): string[] {
+  const { statuses, standings, outcomes, harms, casualties, filters } = say;
+  const labelled = (words: Readonly<Record<string, string>>, name: string, value?: string): string[] =>
+    value === undefined ? [] : [`${name} ${words[value] ?? value}`];
+  return [
+    ...labelled(statuses, '', status),
+    ...labelled(standings, `${filters.reports}:`, reports),
+    ...labelled(outcomes, `${filters.outcome}`, outcome),
+    ...labelled(harms, filters.hurt, hurt),
+    ...labelled({}, '', craft),
+    ...labelled(casualties, '', casualty),
+    ...labelled({}, filters.from, from),
+    ...labelled({}, filters.until, until),
+  ].map((words) => words.trim());
+}
+
+/** Craft by their names; one of the address that the fleet has no more can still be seen and taken back. */
+function listed(names: readonly string[], chosen: string | undefined): Record<string, string> {
+  const all = chosen === undefined || names.includes(chosen) ? names : [...names, chosen];
+  return Object.fromEntries(all.map((name) => [name, name]));
+}
+
+const casualties = (): Record<string, string> =>
+  Object.fromEntries(casualtyTypeSlugs.map((slug) => [slug, say.casualties[slug] ?? slug]));
+
+/** The usual order is what stands where none is chosen. */
+function latestLess({ latest, ...orders }: typeof say.orders): Record<string, string> {
+  void latest;
+  return orders;
+}

@@ -1,0 +1,51 @@
+import type { SignOf } from '../look/sign.js';
+import { register as say } from '../words/register.js';
+import type { LineDuty, RegisterLine } from './register-answers.js';
+
+/** What happened, in a few words: its kind, else what was said, else how it came to be known. */
+export function whatOf({ summary: { casualtyTypes = [], said, kind } }: RegisterLine): string {
+  const [first] = casualtyTypes;
+  if (first !== undefined) return say.casualties[first] ?? first;
+  if (said !== undefined && said !== '') return `“${said}”`;
+  return kind === undefined ? say.nothingSaid : ((say.kinds as Record<string, string>)[kind] ?? kind);
+}
+
+/** Which craft, and what became of the people: `PWC 7 · Injured, Unhurt`. */
+export function aboutOf({ summary: { craft = [], outcomes = [] } }: RegisterLine): string {
+  const fates = outcomes.map((outcome) => (say.fates as Record<string, string>)[outcome] ?? outcome);
+  return [craft.join(', '), fates.join(', ')].filter((part) => part !== '').join(' · ');
+}
+
+/** How the reports of an incident stand together: the gravest of those that are not settled, in one sign and its words. */
+export interface Standing {
+  readonly sign: SignOf;
+  readonly words: string;
+  readonly overdue: boolean;
+}
+
+/**
+ * The gravest counts, so that one that is not required never hides one that is; and nothing determined is not known.
+ * @example standingOf([]).sign // 'unknown'
+ */
+export function standingOf(duties: readonly LineDuty[]): Standing {
+  const open = duties.filter(({ settled }) => !settled);
+  const overdue = open.some((duty) => duty.overdue);
+  const stands = (sign: SignOf, words: string): Standing => ({ sign, words, overdue });
+  if (duties.length === 0) return stands('unknown', say.duty.none);
+  if (open.some(({ supplementDue }) => supplementDue)) return stands('required', say.duty.supplement);
+  if (open.some(({ outcome }) => outcome === 'required')) return stands('required', say.outcomes.required);
+  if (open.some(({ outcome }) => outcome === 'undetermined'))
+    return stands('undetermined', say.outcomes.undetermined);
+  if (duties.some(({ filed }) => filed)) return stands('required', say.duty.filed);
+  if (duties.some(({ decision }) => decision === 'no-report'))
+    return stands('not-required', say.duty.decided);
+  return stands('not-required', say.outcomes['not-required']);
+}
+
+/** The time that runs out first among the reports that are not settled; null where none runs. */
+export function clockOf(duties: readonly LineDuty[]): string | null {
+  const clocks = duties.flatMap(({ settled, outcome, supplementDue, dueAt }) =>
+    settled || dueAt === null || (outcome === 'not-required' && !supplementDue) ? [] : [dueAt],
+  );
+  return clocks.sort()[0] ?? null;
+}
