@@ -19,6 +19,7 @@ const ROOMS = [
   { room: 'identifiers' },
   { room: 'call' },
   { room: 'record' },
+  { room: 'scene' },
   { room: 'outing', packages: ['temporal-polyfill'] },
   { room: 'proof', packages: ['@noble/hashes'] },
   { room: 'law' },

@@ -12,6 +12,7 @@ import type { DamageSection } from './damage-section.js';
 import type { PeopleSection } from './people-section.js';
 import type { RentalSection } from './rental-section.js';
 import type { AuthoritiesSection, EmergencyResponseSection } from './response-sections.js';
+import type { SceneSection } from './scene-section.js';
 import type { TimeAndPlace } from './time-and-place.js';
 
 /** The sections of a record, each a document of its own that is written, amended and read by itself. */
@@ -20,6 +21,7 @@ export interface RecordSections {
   'time-and-place': TimeAndPlace;
   account: AccountSection;
   conditions: ConditionsSection;
+  scene: SceneSection;
   'emergency-response': EmergencyResponseSection;
   craft: CraftSection;
   people: PeopleSection;
@@ -39,6 +41,7 @@ export const SECTION_NAMES: readonly SectionName[] = [
   'time-and-place',
   'account',
   'conditions',
+  'scene',
   'emergency-response',
   'craft',
   'people',

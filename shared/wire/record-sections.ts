@@ -11,6 +11,7 @@ import type { JsonSchema, Shape } from './record-members.js';
 import { PeopleSectionDto } from './record-people.dto.js';
 import { RentalSectionDto } from './record-rental.dto.js';
 import { EmergencyResponseDto } from './record-response.dto.js';
+import { SceneDto } from './record-scene.dto.js';
 import { schemaOf } from './record-schema.js';
 import { TimeAndPlaceDto } from './record-time-and-place.dto.js';
 
@@ -20,6 +21,7 @@ export const SECTION_SHAPES: Readonly<Record<SectionName, Shape>> = {
   'time-and-place': TimeAndPlaceDto,
   account: AccountDto,
   conditions: ConditionsDto,
+  scene: SceneDto,
   'emergency-response': EmergencyResponseDto,
   craft: CraftSectionDto,
   people: PeopleSectionDto,

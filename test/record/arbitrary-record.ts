@@ -14,6 +14,8 @@ interface Schema {
   items?: Schema;
   properties?: Record<string, Schema>;
   required?: string[];
+  minItems?: number;
+  maxItems?: number;
   minimum?: number;
   maximum?: number;
 }
@@ -37,9 +39,9 @@ export function arbitraryOf(schema: Schema): fc.Arbitrary<JsonValue> {
     case 'number':
       return fc
         .integer({ min: Math.max(schema.minimum ?? 0, -9000), max: Math.min(schema.maximum ?? 9000, 9000) })
-        .map((whole) => whole / (Math.abs(whole) < 10 ? 1 : 4));
+        .map((whole) => (Math.abs(whole) < 10 ? whole : Math.max(whole / 4, schema.minimum ?? -9000)));
     case 'array':
-      return arrayOf(schema.items ?? {});
+      return arrayOf(schema);
     case 'object':
       return objectOf(schema);
     default:
@@ -53,9 +55,13 @@ function textOf({ format, pattern }: Schema): fc.Arbitrary<string> {
   return pattern === undefined ? fc.constantFrom(...WORDS) : fc.constantFrom('i1', 'i2', 'i3', 'A-4');
 }
 
-function arrayOf(items: Schema): fc.Arbitrary<JsonValue> {
+function arrayOf({ items = {}, minItems = 0, maxItems = 3 }: Schema): fc.Arbitrary<JsonValue> {
   const selector = (item: JsonValue): JsonValue => (isJsonObject(item) ? (item['id'] ?? null) : item);
-  return fc.uniqueArray(arbitraryOf(items), { maxLength: 3, selector });
+  return fc.uniqueArray(arbitraryOf(items), {
+    minLength: minItems,
+    maxLength: Math.min(maxItems, 3),
+    selector,
+  });
 }
 
 function objectOf({ properties = {}, required = [] }: Schema): fc.Arbitrary<JsonValue> {

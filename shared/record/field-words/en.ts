@@ -6,7 +6,7 @@ import { call } from './en/call.js';
 import { craft, damage } from './en/craft.js';
 import { contacts, incident, statements, timeline } from './en/log.js';
 import { people } from './en/people.js';
-import { account, conditions, timeAndPlace } from './en/place.js';
+import { account, conditions, scene, timeAndPlace } from './en/place.js';
 import { checkIn, rental } from './en/rental.js';
 import { authorities, emergencyResponse } from './en/response.js';
 import { values } from './en/values.js';
@@ -31,6 +31,7 @@ export const sections: Readonly<Record<SectionName | 'incident', SectionWords>> 
   'time-and-place': timeAndPlace,
   account,
   conditions,
+  scene,
   'emergency-response': emergencyResponse,
   craft,
   people,
@@ -52,6 +53,9 @@ export const units = {
   people: 'people',
   times: 'times',
   pieces: 'pieces',
+  metres: 'metres',
+  sheet: 'hundredths of half the sheet',
+  degrees: 'degrees true',
 };
 
 export type UnitName = keyof typeof units;

@@ -3,7 +3,7 @@ import { call } from './es/call.js';
 import { craft, damage } from './es/craft.js';
 import { contacts, incident, statements, timeline } from './es/log.js';
 import { people } from './es/people.js';
-import { account, conditions, timeAndPlace } from './es/place.js';
+import { account, conditions, scene, timeAndPlace } from './es/place.js';
 import { checkIn, rental } from './es/rental.js';
 import { authorities, emergencyResponse } from './es/response.js';
 import { values } from './es/values.js';
@@ -16,6 +16,7 @@ export const words: FieldWords = {
     'time-and-place': timeAndPlace,
     account,
     conditions,
+    scene,
     'emergency-response': emergencyResponse,
     craft,
     people,
@@ -37,6 +38,9 @@ export const words: FieldWords = {
     people: 'personas',
     times: 'veces',
     pieces: 'unidades',
+    metres: 'metros',
+    sheet: 'centésimas de media hoja',
+    degrees: 'grados verdaderos',
   },
   id: 'Marca en la lista',
   parts: {

@@ -23,6 +23,9 @@ export const VALUE_LISTS: Readonly<Record<string, keyof ValueWords>> = {
   'contacts:/contacts/*/direction': 'direction',
   'check-in:/renterAnswer': 'renterAnswer',
   'check-in:/findings/*/renterAnswer': 'renterAnswer',
+  'scene:/marks/*/kind': 'sceneThing',
+  'scene:/marks/*/movement': 'sceneMovement',
+  'scene:/lines/*/kind': 'sceneLine',
   'incident:/status': 'status',
 };
 
@@ -36,6 +39,14 @@ export const VOCABULARY_FIELDS: ReadonlySet<string> = new Set([
 /** Figures that do not say by themselves what they count; a measure carries its own unit. */
 export const UNITS: Readonly<Record<string, UnitName>> = {
   'call:/peopleInWater': 'people',
+  'scene:/metresAcross': 'metres',
+  'scene:/topBearing': 'degrees',
+  'scene:/windFrom': 'degrees',
+  'scene:/currentToward': 'degrees',
+  'scene:/marks/*/across': 'sheet',
+  'scene:/marks/*/up': 'sheet',
+  'scene:/lines/*/points': 'sheet',
+  'scene:/marks/*/heading': 'degrees',
   'emergency-response:/headcountExpected': 'people',
   'emergency-response:/headcountFound': 'people',
   'craft:/craft/*/aboard': 'people',

@@ -9,6 +9,7 @@ import type { Care, DamagedThing, DamageItem, PersonOutcome, VesselUse } from '.
 import type { IncidentStatus } from '../incident-record.js';
 import type { Lanyard, LifeJacket, PersonRole } from '../people-section.js';
 import type { HandOverBasis, ResponderKind } from '../response-sections.js';
+import type { SceneLineKind, SceneMovement, SceneThing } from '../scene-section.js';
 import type { Occurred } from '../time-and-place.js';
 
 /** The words of each closed list; a value without one stops the type check. */
@@ -36,5 +37,8 @@ export interface ValueWords {
   party: Record<ContactParty, string>;
   direction: Record<'in' | 'out', string>;
   renterAnswer: Record<RenterAnswer, string>;
+  sceneThing: Record<SceneThing, string>;
+  sceneMovement: Record<SceneMovement, string>;
+  sceneLine: Record<SceneLineKind, string>;
   status: Record<IncidentStatus, string>;
 }

@@ -44,6 +44,47 @@ export const account = {
   },
 };
 
+export const scene = {
+  title: 'Sketch of the scene',
+  lead: 'The water seen from above at one moment.',
+  fields: {
+    '/shows': 'The moment that it shows',
+    '/drawnBy': 'Drawn by',
+    '/drawnFrom': 'Drawn from what',
+    '/metresAcross': 'Width of the sketch',
+    '/topBearing': 'Direction at the top',
+    '/windFrom': 'Wind from',
+    '/currentToward': 'Current toward',
+    '/marks': 'Craft, people and things',
+    '/marks/*': 'Craft, person or thing',
+    '/marks/*/kind': 'What it is',
+    '/marks/*/craft': 'Which craft of the record',
+    '/marks/*/label': 'Name on the sketch',
+    '/marks/*/across': 'Across',
+    '/marks/*/up': 'Up',
+    '/marks/*/heading': 'Heading',
+    '/marks/*/movement': 'Movement',
+    '/lines': 'Shore, docks, shoals and tracks',
+    '/lines/*': 'Line',
+    '/lines/*/kind': 'What it is',
+    '/lines/*/craft': 'Whose track',
+    '/lines/*/label': 'Name on the sketch',
+    '/lines/*/points': 'Points',
+    '/remarks': 'Remarks on the sketch',
+  },
+  help: {
+    '/drawnFrom': 'Who saw it or told it; what was measured.',
+    '/metresAcross':
+      'From the left edge to the right one. Without it the sketch says that it is not to scale.',
+    '/topBearing': '0 is north, 90 east.',
+    '/windFrom': '0 is north, 90 east.',
+    '/currentToward': 'Where the water goes: 0 is north, 90 east.',
+    '/marks/*/across': 'From -100 at the left edge to 100 at the right one.',
+    '/marks/*/up': 'From -100 at the lower edge to 100 at the upper one.',
+    '/marks/*/heading': 'Where the bow points: 0 is north, 90 east.',
+  },
+};
+
 export const conditions = {
   title: 'Weather and water',
   lead: 'As it was there and then; who saw it or what was read.',

@@ -127,5 +127,27 @@ export const values: ValueWords = {
     refuses: 'Refuses to say',
     absent: 'Was not there',
   },
+  sceneThing: {
+    'our-craft': 'Our craft',
+    'other-craft': 'Another craft',
+    person: 'Person',
+    buoy: 'Buoy',
+    obstacle: 'Obstacle',
+    contact: 'Where they touched',
+    other: 'Something else',
+  },
+  sceneMovement: {
+    'under-way': 'Under way',
+    drifting: 'Drifting',
+    stopped: 'Stopped',
+    unknown: 'Not known yet',
+  },
+  sceneLine: {
+    shore: 'Shore',
+    dock: 'Dock',
+    shoal: 'Edge of a shoal',
+    'buoy-line': 'Line of buoys',
+    track: 'Track',
+  },
   status: { open: 'Open', closed: 'Closed' },
 };

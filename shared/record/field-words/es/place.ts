@@ -1,6 +1,7 @@
 import type {
   account as accountEn,
   conditions as conditionsEn,
+  scene as sceneEn,
   timeAndPlace as placeEn,
 } from '../en/place.js';
 
@@ -45,6 +46,46 @@ export const account: typeof accountEn = {
     '/whatHappened': 'Lo que se vio, se oyó y se hizo, y quién.',
     '/equipmentFailures': 'Qué dejó de funcionar y cuándo se lo vio funcionar por última vez.',
     '/contributingFactors': 'Hechos, no culpas: viento, una ola de otra lancha, una pieza rota.',
+  },
+};
+
+export const scene: typeof sceneEn = {
+  title: 'Croquis del lugar',
+  lead: 'El agua vista desde arriba en un momento.',
+  fields: {
+    '/shows': 'Momento que muestra',
+    '/drawnBy': 'Dibujado por',
+    '/drawnFrom': 'En qué se basa el dibujo',
+    '/metresAcross': 'Ancho del croquis',
+    '/topBearing': 'Rumbo de la parte de arriba',
+    '/windFrom': 'Viento desde',
+    '/currentToward': 'Corriente hacia',
+    '/marks': 'Embarcaciones, personas y cosas',
+    '/marks/*': 'Embarcación, persona o cosa',
+    '/marks/*/kind': 'Qué es',
+    '/marks/*/craft': 'Qué embarcación del registro',
+    '/marks/*/label': 'Nombre en el croquis',
+    '/marks/*/across': 'A lo ancho',
+    '/marks/*/up': 'A lo alto',
+    '/marks/*/heading': 'Rumbo',
+    '/marks/*/movement': 'Movimiento',
+    '/lines': 'Orilla, muelles, bajos y recorridos',
+    '/lines/*': 'Línea',
+    '/lines/*/kind': 'Qué es',
+    '/lines/*/craft': 'Recorrido de quién',
+    '/lines/*/label': 'Nombre en el croquis',
+    '/lines/*/points': 'Puntos',
+    '/remarks': 'Observaciones sobre el croquis',
+  },
+  help: {
+    '/drawnFrom': 'Quién lo vio o lo contó; qué se midió.',
+    '/metresAcross': 'Del borde izquierdo al derecho. Sin este dato, el croquis dice que no está a escala.',
+    '/topBearing': '0 es el norte, 90 el este.',
+    '/windFrom': '0 es el norte, 90 el este.',
+    '/currentToward': 'Hacia dónde va el agua: 0 es el norte, 90 el este.',
+    '/marks/*/across': 'De -100 en el borde izquierdo a 100 en el derecho.',
+    '/marks/*/up': 'De -100 en el borde de abajo a 100 en el de arriba.',
+    '/marks/*/heading': 'Hacia dónde apunta la proa: 0 es el norte, 90 el este.',
   },
 };
 

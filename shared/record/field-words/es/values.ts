@@ -132,5 +132,27 @@ export const values: ValueWords = {
     refuses: 'No quiere decir nada',
     absent: 'No estaba',
   },
+  sceneThing: {
+    'our-craft': 'Embarcación nuestra',
+    'other-craft': 'Otra embarcación',
+    person: 'Persona',
+    buoy: 'Boya',
+    obstacle: 'Obstáculo',
+    contact: 'Donde se tocaron',
+    other: 'Otra cosa',
+  },
+  sceneMovement: {
+    'under-way': 'En marcha',
+    drifting: 'A la deriva',
+    stopped: 'Parada',
+    unknown: 'Aún no se sabe',
+  },
+  sceneLine: {
+    shore: 'Orilla',
+    dock: 'Muelle',
+    shoal: 'Borde de un bajo',
+    'buoy-line': 'Línea de boyas',
+    track: 'Recorrido',
+  },
   status: { open: 'Abierto', closed: 'Cerrado' },
 };
