@@ -152,7 +152,10 @@ describeHouse('accounts', (house) => {
           change(administrator, `/api/accounts/${id}`, 1, { role: 'manager' }),
         ),
       );
-      expect(answers.map(({ status }) => status).sort()).toEqual([200, 409]);
+      const [first, later] = answers.map(({ status }) => status).sort();
+      expect(first).toBe(200);
+      // Whoever asks has lost the role by then, or would be the last to have it.
+      expect([403, 409]).toContain(later);
       administrator = await house().signedIn(answers[0]?.status === 200 ? second : boss);
     });
   });

@@ -97,6 +97,7 @@ describe('a call for help', () => {
     await choose(page, 'No');
     await sent(page);
     await press(page, 'Change: All there');
+    await ask(page, 'Is everyone accounted for?');
     await choose(page, 'Yes');
     await ask(page, 'Is anyone hurt?');
     await expect
