@@ -19,6 +19,7 @@ export const ROUTES: readonly PageRoute[] = [
     nav: titles.call,
     navPath: '/call',
   },
+  { path: '/incidents/:id', load: () => import('../record/overview-page.js'), who: [...STAFF, 'counsel'] },
   {
     path: '/register',
     load: () => import('../register/register-page.js'),

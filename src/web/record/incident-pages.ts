@@ -1,0 +1,11 @@
+import type { Role } from '../../../shared/kernel/role.js';
+
+/** A page of one incident, by what follows its address. */
+export interface IncidentPage {
+  readonly path: string;
+  readonly name: string;
+  readonly who: readonly Role[];
+}
+
+/** Pages that the overview leads to, beside the duties and the sections. A page adds its line here when it exists. */
+export const INCIDENT_PAGES: readonly IncidentPage[] = [];
