@@ -42,7 +42,7 @@ describe('what is only on a phone', () => {
     await page.getByRole('heading', { name: 'Only on this device' }).waitFor();
     const [first, ...others] = await page.getByRole('article').allInnerTexts();
     expect(first).toMatch(/^Call\n+Saved on this device, not yet sent\n+Written .* with no name picked/);
-    expect(others).toContainEqual(expect.stringMatching(/^Call: what was said\n/));
+    expect(others).toContainEqual(expect.stringMatching(/^Call: First call\n/));
     await page.locator('summary').filter({ hasText: 'See what it says' }).nth(1).click();
     await page.getByRole('definition').filter({ hasText: 'PWC 7' }).first().waitFor();
     await press(page, 'Try to send now');
@@ -88,7 +88,7 @@ describe('what the service did not take', () => {
     ]);
     await entry(page, 'People').getByText('Choose what becomes of yours.').waitFor();
     const both = await entry(page, 'People').getByRole('listitem').innerText();
-    expect(both).toMatch(/people 1, name[\s\S]*Ann Bellow[\s\S]*Ann Bell\b/);
+    expect(both).toMatch(/Person 1, Name[\s\S]*Ann Bellow[\s\S]*Ann Bell\b/);
     await expectReach(page);
     expect(await smallTargets(page)).toEqual([]);
     await takePictures(page, 'unsent-conflict');

@@ -3,6 +3,7 @@ import { titles } from '../words/titles.js';
 import type { PageRoute } from './page-route.js';
 
 const STAFF: readonly Role[] = ['staff', 'manager', 'administrator'];
+const MANAGERS: readonly Role[] = ['manager', 'administrator'];
 
 /** Every page, in the order of the list at the top. A page is added here, and nowhere else. */
 export const ROUTES: readonly PageRoute[] = [
@@ -41,6 +42,9 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../decision/earlier-page.js'),
     who: [...STAFF, 'counsel'],
   },
+  { path: '/fleet', load: () => import('../fleet/fleet-page.js'), who: STAFF, nav: titles.fleet },
+  { path: '/fleet/add', load: () => import('../fleet/add-craft-page.js'), who: MANAGERS },
+  { path: '/fleet/:id', load: () => import('../fleet/craft-page.js'), who: STAFF },
   { path: '/unsent', load: () => import('../unsent/unsent-page.js'), who: [...STAFF, 'counsel', 'device'] },
   { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },

@@ -1,15 +1,14 @@
 import type { QueuedItem } from '../device/outbox-item.js';
 import { unsent as say } from '../words/unsent.js';
-import { differences, documentIn } from './item-words.js';
+import { differences } from './item-words.js';
 
 /** What is here beside what stands with the service now, where they differ. */
 export function EntryConflict({ item }: { item: QueuedItem }) {
-  const body = item.kind === 'request' ? documentIn(item.body) : undefined;
   return (
     <>
       <p class="fault">{say.conflict}</p>
       <ul class="both">
-        {differences(body, documentIn(item.problem?.current)).map(({ at, mine, theirs }) => (
+        {differences(item).map(({ at, mine, theirs }) => (
           <li key={at}>
             <strong>{at}</strong>
             <dl>

@@ -2,6 +2,11 @@
 export const titles = {
   call: 'Call for help',
   register: 'Register',
+  fleet: 'Fleet',
+  places: 'Places',
+  people: 'People',
+  mail: 'Mail',
+  pin: 'Your PIN',
   tryLaw: 'Try the law',
   password: 'Password',
   enrol: 'Enrol this device',

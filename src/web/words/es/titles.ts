@@ -3,6 +3,11 @@ import type { Titles } from '../en/titles.js';
 export const titles: Titles = {
   call: 'Pedir ayuda',
   register: 'Registro de incidentes',
+  fleet: 'Flota',
+  places: 'Lugares',
+  people: 'Personas',
+  mail: 'Correo',
+  pin: 'Su PIN',
   tryLaw: 'Probar la ley',
   password: 'Contraseña',
   enrol: 'Inscribir este aparato',

@@ -1,0 +1,134 @@
+import { Choice } from '../look/choice.js';
+import { Field } from '../look/field.js';
+import { Select } from '../look/select.js';
+import { Ticks } from '../look/ticks.js';
+import { lists as say } from '../words/lists.js';
+import type { Draft, DraftValue, FieldSpec } from './field-spec.js';
+import { ItemsField } from './items-field.js';
+
+interface SpecFieldsProps {
+  readonly specs: readonly FieldSpec[];
+  readonly draft: Draft;
+  readonly onChange: (draft: Draft) => void;
+  /** What is wrong at a place of what was sent, such as `/numbers/0/phone`. */
+  readonly faultAt: (pointer: string) => string | null;
+  /** Where the thing itself stands in what is sent; empty for the whole. */
+  readonly within?: string;
+}
+
+/** The fields of a form, each by what it takes, with its fault. */
+export function SpecFields({ specs, draft, onChange, faultAt, within = '' }: SpecFieldsProps) {
+  return (
+    <>
+      {specs.map((spec) => (
+        <SpecField
+          key={spec.name}
+          spec={spec}
+          value={draft[spec.name] ?? ''}
+          onChange={(value) => onChange({ ...draft, [spec.name]: value })}
+          faultAt={faultAt}
+          pointer={`${within}/${spec.name}`}
+        />
+      ))}
+    </>
+  );
+}
+
+interface SpecFieldProps {
+  readonly spec: FieldSpec;
+  readonly value: DraftValue;
+  readonly onChange: (value: DraftValue) => void;
+  readonly faultAt: (pointer: string) => string | null;
+  readonly pointer: string;
+}
+
+function SpecField({ spec, value, onChange, faultAt, pointer }: SpecFieldProps) {
+  const error = faultAt(pointer);
+  const label = spec.required === true ? `${spec.label} *` : spec.label;
+  const hint = spec.hint === undefined ? {} : { hint: spec.hint };
+  switch (spec.as) {
+    case 'items':
+      return (
+        <ItemsField
+          spec={spec}
+          items={value as Draft[]}
+          onChange={onChange}
+          faultAt={faultAt}
+          within={pointer}
+        />
+      );
+    case 'several':
+      return (
+        <Ticks
+          legend={label}
+          options={spec.options}
+          ticked={new Set(value as string[])}
+          onTick={(ticked) => onChange([...ticked])}
+          none={spec.none}
+          error={error}
+        />
+      );
+    case 'choice':
+      return (
+        <Choice
+          legend={label}
+          options={spec.options}
+          value={value as string}
+          onChoose={onChange}
+          error={error}
+          {...hint}
+        />
+      );
+    case 'one':
+      return (
+        <Select
+          label={label}
+          value={value as string}
+          onChoose={onChange}
+          groups={[{ options: spec.options }]}
+          none={spec.none}
+          optional={spec.required !== true}
+          error={error}
+          {...hint}
+        />
+      );
+    default:
+      return (
+        <Field
+          label={label}
+          value={value as string}
+          onInput={onChange}
+          error={error}
+          {...hint}
+          {...inputOf(spec)}
+        />
+      );
+  }
+}
+
+/** How text is typed: on a phone this chooses the keys. */
+function inputOf(spec: FieldSpec): Partial<Parameters<typeof Field>[0]> {
+  const unit = spec.unit === undefined ? {} : { unit: spec.unit };
+  switch (spec.as) {
+    case 'text':
+      return { rows: spec.rows ?? 3 };
+    case 'phone':
+      return { type: 'tel' };
+    case 'mail':
+      return { type: 'email' };
+    case 'day':
+      return { type: 'date' };
+    case 'number':
+      return { inputMode: 'decimal', ...unit };
+    case 'dollars':
+      return { inputMode: 'decimal', unit: '$' };
+    case 'password':
+      return { type: 'password', autoComplete: 'current-password' };
+    case 'digits':
+      return { type: 'password', inputMode: 'numeric', autoComplete: 'off' };
+    case 'words':
+      return { hint: [spec.hint, say.commas].filter(Boolean).join(' ') };
+    default:
+      return {};
+  }
+}

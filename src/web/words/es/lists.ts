@@ -1,0 +1,37 @@
+import type { ListsWords } from '../en/lists.js';
+
+export const lists: ListsWords = {
+  look: 'Mire los campos marcados: así no fue aceptado.',
+  needed: 'hay que llenarlo',
+  commas: 'Con comas entre ellos.',
+  add: (one) => `Agregar: ${one}`,
+  takeOut: (one, number) => `Quitar: ${one} ${number}`,
+  one: (one, number) => `${one} ${number}`,
+  more: 'Mostrar más',
+  nothing: 'nada',
+  notKnown: 'Sin anotar',
+  changed: 'Cambio guardado.',
+  undone: 'Quedó como estaba antes.',
+  unchanged: 'No cambió nada.',
+  cancel: 'Dejarlo como está',
+  conflict: {
+    title: 'Otra persona lo cambió mientras usted escribía. Aquí están ambos.',
+    mine: 'Lo suyo',
+    theirs: 'Lo de la otra persona, como está ahora',
+    takeTheirs: 'Tomar lo de la otra persona y seguir desde ahí',
+    sendMine: 'Poner lo mío en su lugar',
+  },
+  noSignal: 'No hay señal. Se puede guardar en este aparato y se envía solo después.',
+  keepHere: 'Guardarlo aquí y enviarlo después',
+  keptHere: 'Guardado en este aparato, aún no enviado.',
+  versions: {
+    title: 'Como era antes',
+    lead: 'Se guarda cada versión. Los incidentes hablan de cada cosa como era en su día.',
+    day: 'Como era el',
+    none: (day) => `El ${day} aún no estaba anotado.`,
+    asOf: (number, when, who) => `Versión ${number}, anotada ${when} por ${who}`,
+    changes: 'Qué cambió',
+    first: 'Anotado por primera vez',
+    from: (label, was, is) => `${label}: ${was} → ${is}`,
+  },
+};
