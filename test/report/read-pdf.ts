@@ -18,6 +18,9 @@ export interface ReadPdf {
   readonly tags: readonly Tag[];
   /** Words that are in no element of the structure: heads and feet. */
   readonly untagged: string;
+  /** What readers call each page, and the outline that they show beside them. */
+  readonly labels: readonly string[];
+  readonly outline: readonly string[];
   /** Names of the fonts, each with whether its shapes are in the file. */
   readonly fonts: ReadonlyMap<string, boolean>;
 }
@@ -32,6 +35,8 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     Array.from({ length: document.numPages }, (_, page) => readPage(document, page + 1)),
   );
   const mark = await document.getMarkInfo();
+  const labels = await document.getPageLabels();
+  const outline = (await document.getOutline()) as { title: string }[] | null;
   await document.destroy();
   return {
     pages: read.length,
@@ -41,6 +46,8 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     texts: read.map(({ text }) => text),
     tags: read.flatMap(({ tags }) => tags),
     untagged: read.map(({ untagged }) => untagged).join(' '),
+    labels: labels ?? [],
+    outline: (outline ?? []).map(({ title }) => title),
     fonts: new Map(read.flatMap(({ fonts }) => fonts)),
   };
 }

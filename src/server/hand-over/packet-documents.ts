@@ -1,6 +1,11 @@
+import { buffer } from 'node:stream/consumers';
 import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
-import { type Manifest, PACKET_FILES } from '../../../shared/hand-over/packet.js';
+import { type Manifest, PACKET_FILES, type PacketRecord } from '../../../shared/hand-over/packet.js';
+import type { TimeAndPlace } from '../../../shared/record/time-and-place.js';
+import { zoneClock } from '../../../shared/time/zone-clock.js';
 import type { HandOverForms } from './hand-over-forms.js';
+import { drawPaper } from './paper/draw-paper.js';
+import type { PaperMatter } from './paper/paper-matter.js';
 import { packetReadme } from './packet-readme.js';
 import type { PacketPlan } from './plan-packet.js';
 import { writePacketWorkbook } from './write-packet-workbook.js';
@@ -13,19 +18,26 @@ export interface PacketDocument {
 
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
+/** The evidence that leaves with a packet: its lines in the manifest, and its pictures as they are put on paper. */
+export type LeavingEvidence = Pick<PaperMatter, 'evidence' | 'pictures'>;
+
 /** Everything in a packet that is made for it, but for copies of pictures and the manifest. */
 export async function packetDocuments(
   about: Omit<Manifest, 'files'>,
-  { record, withheld, proof }: PacketPlan,
+  plan: PacketPlan,
   profile: Profile,
+  leaving: LeavingEvidence,
   { recordSchema }: HandOverForms,
 ): Promise<PacketDocument[]> {
+  const { record, withheld, proof } = plan;
+  const paper = await drawPaper({ about, plan, profile, ...leaving, timeZone: zoneOf(record) });
   return [
     {
       path: PACKET_FILES.readme,
       type: 'text/plain; charset=utf-8',
       content: Buffer.from(packetReadme(about).replaceAll('\n', '\r\n')),
     },
+    { path: PACKET_FILES.paper, type: 'application/pdf', content: await buffer(paper) },
     asJson(PACKET_FILES.record, record),
     { path: PACKET_FILES.workbook, type: XLSX, content: await writePacketWorkbook(record, withheld) },
     asJson(PACKET_FILES.withheld, withheld),
@@ -33,6 +45,21 @@ export async function packetDocuments(
     asJson(PACKET_FILES.profile, profile),
     { path: PACKET_FILES.schema, type: 'application/schema+json', content: Buffer.from(recordSchema) },
   ];
+}
+
+/** The zone of the place where it is told and leaves, as that is the one on everybody's watch there. */
+function zoneOf({ sections, timeZone }: PacketRecord): string {
+  const { timeZone: fact } = (sections['time-and-place'] ?? {}) as TimeAndPlace;
+  return fact !== undefined && isZone(fact.value) ? fact.value : timeZone;
+}
+
+function isZone(zone: unknown): zone is string {
+  try {
+    return typeof zone === 'string' && zoneClock(zone).zone === zone;
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
 }
 
 export function asJson(path: string, value: object): PacketDocument {

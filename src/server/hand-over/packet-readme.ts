@@ -1,3 +1,4 @@
+import { pagePrefix } from './paper/paper-matter.js';
 import { type Manifest, PACKET_FILES } from '../../../shared/hand-over/packet.js';
 
 /** What a stranger reads first: what is here, and how to check it with tools that every computer has. */
@@ -10,7 +11,7 @@ export function packetReadme({
   head,
   packet,
 }: Omit<Manifest, 'files'>): string {
-  const { manifest, record, schema, withheld, proof, profile, workbook } = PACKET_FILES;
+  const { manifest, paper, record, schema, withheld, proof, profile, workbook } = PACKET_FILES;
   return `FILE OF INCIDENT ${reference}
 
 For:      ${recipient.name}
@@ -22,6 +23,7 @@ Anyone hurt, missing or in danger: emergency services first. This is no legal ad
 recorded or is withheld: it is never a no.
 
 WHAT IS HERE
+${paper}          the file on paper, to be read first; each page bears ${pagePrefix({ reference, packet })} and its number
 ${record}         the record as far as it leaves, with how each fact is known; ${schema} describes it
 ${workbook}         the same as a workbook, one sheet a subject
 ${withheld}       what is masked or not here, and why

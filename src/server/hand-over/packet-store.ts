@@ -39,6 +39,16 @@ export class PacketStore {
     return { path, type, size, sha256 };
   }
 
+  /** The bytes of a file as it leaves: an original from the evidence, everything else from what was made for the packet. */
+  read(
+    packet: string,
+    { source, evidence, sha256 }: Pick<ManifestFile, 'source' | 'evidence' | 'sha256'>,
+  ): Readable {
+    if (source === 'original' && evidence !== undefined)
+      return this.evidence.read({ id: evidence.id, sha256 });
+    return this.made.read({ id: packet, sha256 });
+  }
+
   /** Takes back what nobody was told of. */
   async drop(packet: string, files: readonly ManifestFile[], manifest: string): Promise<void> {
     const made = files.filter(({ source }) => source !== 'original').map(({ sha256 }) => sha256);

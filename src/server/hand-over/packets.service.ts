@@ -26,6 +26,7 @@ import { MatterReader, type Matter } from './matter-reader.js';
 import { packFiles } from './pack-files.js';
 import { asJson, packetDocuments } from './packet-documents.js';
 import { PacketFileMissingError, PacketStore } from './packet-store.js';
+import { paperPictures } from './paper-pictures.js';
 import { packetView, previewOf } from './packet-views.js';
 import { type PacketPlan, planPacket } from './plan-packet.js';
 import { writePacketZip } from './write-packet-zip.js';
@@ -147,7 +148,8 @@ export class PacketsService {
     });
     const custody = [{ at: madeAt, by: by.person, what: 'made for this packet from the record' }];
     const files: ManifestFile[] = [];
-    for (const document of await packetDocuments(about, plan, profile, this.forms)) {
+    const pictures = await paperPictures(evidence, this.store, number);
+    for (const document of await packetDocuments(about, plan, profile, { evidence, pictures }, this.forms)) {
       files.push({ ...(await this.store.keep(number, document)), source: 'made', custody });
     }
     files.push(...evidence);

@@ -22,10 +22,17 @@ export function loadGeography(): Geography {
   };
 }
 
+/** The lines themselves, to be drawn. */
+export function loadStateLines(): StateLines {
+  stateLines ??= readStateLines();
+  return stateLines;
+}
+
 let geography: Geography | undefined;
+let stateLines: StateLines | undefined;
 
 function loaded(): Geography {
-  geography ??= buildGeography(readStateLines(), lookUpZone);
+  geography ??= buildGeography(loadStateLines(), lookUpZone);
   return geography;
 }
 

@@ -17,6 +17,8 @@ export interface PaperText {
   readonly left?: number;
   readonly width?: number;
   readonly align?: 'left' | 'right';
+  /** Of a heading cell: what it heads; a row unless it says so (ISO 32000-1, table 349). */
+  readonly scope?: 'Row' | 'Column';
 }
 
 export interface PaperInfo {
@@ -57,7 +59,8 @@ export class Paper {
       lang: language,
       displayTitle: true,
       pdfVersion: '1.7',
-      font: PAPER_FONTS.plain,
+      // None: one opened by its path would be opened again at every change of typeface, as the library looks by name.
+      font: '',
       info: {
         Title: writable(title),
         Subject: writable(subject),
@@ -89,8 +92,8 @@ export class Paper {
     within: Structure = this.root,
     y = this.document.y,
   ): void {
-    // A heading of a row says so (ISO 32000-1, table 349); the types of the library do not know the option yet.
-    const options: object = type === 'TH' ? { scope: 'Row' } : {};
+    // The types of the library do not know the option yet.
+    const options: object = type === 'TH' ? { scope: look.scope ?? 'Row' } : {};
     const element = this.document.struct(type, options);
     within.add(element);
     // The blank at the end keeps words apart where a reader joins the lines.

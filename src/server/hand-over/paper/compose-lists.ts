@@ -1,0 +1,98 @@
+import { isJsonObject, type JsonObject, type JsonValue } from '../../../../shared/record/json-value.js';
+import { tellTime } from '../../../../shared/report/tell-value.js';
+import { nameJurisdiction, nameKind } from '../../../../shared/determination/duty-words.js';
+import type { Block, PaperRow } from './blocks.js';
+import { nameOf, type Names } from './name-things.js';
+
+/** What the lists of the service are called, by section and list; a list that is not named here by its own name. */
+const LISTS: Readonly<Record<string, string>> = {
+  'custody/items': 'Thing kept',
+  'outside-evidence/items': 'Evidence that others hold',
+  'holds/holds': 'Hold',
+  'holds/withdrawals': 'Withdrawal directed by counsel',
+  'decisions/decisions': 'Decision',
+  'decisions/reopenings': 'Reopening',
+  'filings/filings': 'Filing',
+  'filings/operatorNotices': 'Operator told of the duty to report',
+  'filings/legalCalls': 'Call about the law',
+  'reports/notes': 'Notes on a report',
+  'reports/printed': 'Paper printed',
+  'assignments/counsel': 'Counsel assigned',
+};
+
+/** Members whose names say less than they should. */
+const MEMBERS: Readonly<Record<string, string>> = {
+  at: 'When',
+  by: 'Recorded by',
+  to: 'To',
+  way: 'How',
+  form: 'What was made',
+  filedBy: 'In the part of',
+  filer: 'Made by',
+  satisfies: 'Answers',
+  copy: 'Copy (file)',
+  of: 'Began with',
+  told: 'Told?',
+  saysFiled: 'Says that it was made',
+  why: 'Why',
+  what: 'What',
+  with: 'With whom',
+  handOvers: 'Changed hands',
+  vessel: 'Craft',
+};
+
+/** Marks of our own that tell a stranger nothing. */
+const UNTOLD = new Set(['id', 'version', 'account', 'key', 'ground']);
+
+/** A section that the service writes, each item of its lists under its own heading. */
+export function composeLists(section: string, document: JsonObject, names: Names, timeZone: string): Block[] {
+  return Object.entries(document).flatMap(([list, items]): Block[] => {
+    const word = LISTS[`${section}/${list}`] ?? wordsOf(list);
+    if (!Array.isArray(items)) return [{ kind: 'rows', rows: rowsOf({ [list]: items }, names, timeZone) }];
+    return items
+      .filter((item: JsonValue) => isJsonObject(item))
+      .flatMap((item: JsonObject, place): Block[] => [
+        { kind: 'heading', title: `${word} ${place + 1}` },
+        { kind: 'rows', rows: rowsOf(item, names, timeZone) },
+      ]);
+  });
+}
+
+function rowsOf(item: JsonObject, names: Names, timeZone: string): PaperRow[] {
+  return Object.entries(item).flatMap(([member, value]) => {
+    if (UNTOLD.has(member) || value === null) return [];
+    return [{ label: MEMBERS[member] ?? wordsOf(member), text: tell(member, value, names, timeZone) }];
+  });
+}
+
+const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d.*(?:Z|[+-]\d\d:\d\d)$/;
+const SLUG = /^[a-z]+(-[a-z]+)*$/;
+/** `us-tx/accident-report`. */
+const DUTY = /^(us(?:-[a-z]{2})?)\/([a-z-]+)$/;
+
+function tell(member: string, value: JsonValue, names: Names, timeZone: string): string {
+  if (Array.isArray(value)) {
+    return value.map((one: JsonValue) => tell(member, one, names, timeZone)).join('; ') || 'None';
+  }
+  if (typeof value === 'boolean') return value ? 'Yes' : 'No';
+  if (typeof value === 'string') {
+    if (INSTANT.test(value)) return tellTime(value, timeZone);
+    const [, place, kind] = DUTY.exec(value) ?? [];
+    if (place !== undefined && kind !== undefined) return `${nameKind(kind)}, ${nameJurisdiction(place)}`;
+    if (member === 'jurisdiction') return nameJurisdiction(value);
+    return nameOf(names, member, value) ?? (SLUG.test(value) ? wordsOf(value) : value);
+  }
+  if (!isJsonObject(value)) return JSON.stringify(value);
+  if (typeof value['person'] === 'string' && typeof value['role'] === 'string') {
+    return `${value['person']}, ${value['role']}`;
+  }
+  return rowsOf(value, names, timeZone)
+    .map(({ label, text }) => `${label}: ${text}`)
+    .join(', ');
+}
+
+/** `wordsOf('filedBy')` is `'Filed by'`. */
+function wordsOf(name: string): string {
+  const words = name.replaceAll('-', ' ').replaceAll(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,38 @@
+import type { Known } from '../../../../shared/call/known.js';
+import type { Amount } from '../../../../shared/record/damage-section.js';
+import { tellMoney } from '../../../../shared/report/tell-money.js';
+
+/** US dollars; `unknown` counts what has no figure. */
+export interface AmountSum {
+  readonly low: number;
+  readonly high: number;
+  readonly unknown: number;
+}
+
+/**
+ * Adds what has a figure, in cents, and counts what has none: an unknown is never a zero.
+ * @example sumAmounts([{ value: 0.1, known: 'told' }, { value: 0.2, known: 'told' }]) // { low: 0.3, high: 0.3, unknown: 0 }
+ */
+export function sumAmounts(amounts: readonly (Known<Amount> | undefined)[]): AmountSum {
+  let [low, high, unknown] = [0, 0, 0];
+  for (const amount of amounts) {
+    const value = amount?.value;
+    if (typeof value === 'number') {
+      low += centsOf(value);
+      high += centsOf(value);
+    } else if (typeof value === 'object') {
+      low += centsOf(value.low);
+      high += centsOf(value.high);
+    } else unknown += 1;
+  }
+  return { low: low / 100, high: high / 100, unknown };
+}
+
+/** `tellSum({ low: 500, high: 900, unknown: 1 })` is `'$500 to $900, and 1 not known'`. */
+export function tellSum({ low, high, unknown }: AmountSum): string {
+  if (high === 0 && unknown > 0) return 'Not known';
+  const sum = low === high ? tellMoney(low) : tellMoney({ low, high });
+  return unknown === 0 ? sum : `${sum}, and ${unknown} not known`;
+}
+
+const centsOf = (dollars: number): number => Math.round(dollars * 100);
