@@ -45,6 +45,14 @@ export interface Craft {
   activity?: Known<string>;
   speed?: Known<Quantity>;
   heading?: Known<string>;
+  /** Speed limiter or mode, as it was set: learner, full. */
+  powerSetting?: Known<string>;
+  /** Without throttle a jet drive does not steer. */
+  throttleInTurn?: Known<Ternary>;
+  /** Gates of a deck. */
+  gatesClosed?: Known<Ternary>;
+  /** Somebody outside the rails or on the bow. */
+  bowRiding?: Known<Ternary>;
   /** What it did, in words. */
   account?: Known<string>;
   /** Type and number of those used, or that none was (33 CFR 173.57(b)(16)). */

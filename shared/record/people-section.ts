@@ -75,6 +75,8 @@ export interface PersonRecord {
   employee?: Known<Ternary>;
   lifeJacket?: Known<LifeJacket>;
   lanyard?: Known<Lanyard>;
+  /** What they wore against cold water: swimwear, jeans, wet suit. */
+  clothing?: Known<string>;
   experience?: Known<string>;
   training?: Known<string>;
   outcome?: Known<PersonOutcome>;

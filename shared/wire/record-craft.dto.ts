@@ -115,6 +115,18 @@ class CraftDto implements Craft {
   @KnownFact(line)
   heading?: Known<string>;
 
+  @KnownFact(line)
+  powerSetting?: Known<string>;
+
+  @KnownFact(ternary)
+  throttleInTurn?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  gatesClosed?: Known<Ternary>;
+
+  @KnownFact(ternary)
+  bowRiding?: Known<Ternary>;
+
   @KnownFact(text)
   account?: Known<string>;
 

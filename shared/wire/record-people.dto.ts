@@ -159,6 +159,9 @@ class PersonRecordDto implements PersonRecord {
   lanyard?: Known<Lanyard>;
 
   @KnownFact(line)
+  clothing?: Known<string>;
+
+  @KnownFact(line)
   experience?: Known<string>;
 
   @KnownFact(line)

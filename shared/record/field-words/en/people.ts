@@ -20,6 +20,7 @@ export const people = {
     '/people/*/employee': 'Working for us at the time?',
     '/people/*/lifeJacket': 'Life jacket',
     '/people/*/lanyard': 'Engine cut-off lanyard',
+    '/people/*/clothing': 'Clothing',
     '/people/*/experience': 'Experience on such a craft',
     '/people/*/training': 'Boating instruction',
     '/people/*/outcome': 'What became of them',
@@ -72,6 +73,7 @@ export const people = {
   help: {
     '/assessment': 'Until all are listed, nobody can say that no report is due.',
     '/people/*/seat': 'For several on one craft: in which order, from the front.',
+    '/people/*/clothing': 'In cold water: wet suit, jeans, swimwear.',
     '/people/*/care': 'What they needed, whether they had it or not.',
     '/people/*/death/cause': 'Pending until the examiner has spoken. Nobody’s guess.',
     '/people/*/death/familyToldBy': 'It is not for us to be first.',

@@ -21,6 +21,7 @@ export const people: typeof en = {
     '/people/*/employee': '¿Trabajaba para nosotros en ese momento?',
     '/people/*/lifeJacket': 'Chaleco salvavidas',
     '/people/*/lanyard': 'Cordón de corte del motor',
+    '/people/*/clothing': 'Ropa',
     '/people/*/experience': 'Experiencia en una embarcación así',
     '/people/*/training': 'Instrucción náutica',
     '/people/*/outcome': 'Qué fue de la persona',
@@ -73,6 +74,7 @@ export const people: typeof en = {
   help: {
     '/assessment': 'Mientras no estén todas, nadie puede decir que no hay que informar.',
     '/people/*/seat': 'Si van varias en una: en qué orden, desde delante.',
+    '/people/*/clothing': 'En agua fría: traje de neopreno, pantalones, traje de baño.',
     '/people/*/care': 'La que necesitaba, la haya tenido o no.',
     '/people/*/death/cause': 'Pendiente hasta que hable el forense. Nadie adivina.',
     '/people/*/death/familyToldBy': 'No nos toca ser los primeros.',
