@@ -3,7 +3,7 @@ import { KeptAdd } from '../lists/kept-add.js';
 import { Page } from '../look/page.js';
 import { fleetForms as say } from '../words/en/fleet-forms.js';
 import { craftSpecs } from './craft-specs.js';
-import { useStations } from './use-stations.js';
+import { useStations } from '../lists/use-stations.js';
 
 /** A craft joins the fleet. */
 export default function AddCraftPage() {

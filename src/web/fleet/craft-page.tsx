@@ -20,7 +20,7 @@ import { CraftNotes } from './craft-notes.js';
 import { CraftServiceSection } from './craft-service.js';
 import { craftSpecs, typeLabel } from './craft-specs.js';
 import { StepLog } from './step-log.js';
-import { useStations } from './use-stations.js';
+import { useStations } from '../lists/use-stations.js';
 
 /** One craft: whether it may go out, what it is, what was done to it, and what it was on an earlier day. */
 export default function CraftPage({ params: { id = '' } }: PageProps) {

@@ -1,5 +1,5 @@
 import { useAskAll } from '../ask/use-ask-all.js';
-import type { SpecOption } from '../lists/field-spec.js';
+import type { SpecOption } from './field-spec.js';
 
 /** The stations to choose from; those that were closed as well, as a craft may still be entered with one. */
 export function useStations(): readonly SpecOption[] {
