@@ -30,6 +30,8 @@ interface KeptPageProps {
   /** Where one is shown, without its id. */
   readonly own: string;
   readonly touches: readonly string[];
+  /** Fields that `beside` shows in its own way. */
+  readonly apart?: readonly string[];
   /** What follows from it, such as a position in degrees. */
   readonly beside?: (thing: Thing) => ComponentChildren;
 }
@@ -56,7 +58,7 @@ function AddPage({ list, specs, adding, own, touches, back }: KeptPageProps) {
   );
 }
 
-function OnePage({ list, id, specs, nameOf, back, touches, beside }: KeptPageProps) {
+function OnePage({ list, id, specs, nameOf, back, touches, apart = [], beside }: KeptPageProps) {
   const path = `${list}/${id}`;
   const { data: thing, error, keptAt, again } = useAsk<Thing>(path, { keep: true });
   const manages = useManages();
@@ -81,7 +83,7 @@ function OnePage({ list, id, specs, nameOf, back, touches, beside }: KeptPagePro
             <DefinitionRows
               rows={specs.flatMap((spec) => {
                 const value = told(spec, thing);
-                return value === null ? [] : [{ term: spec.label, value }];
+                return value === null || apart.includes(spec.name) ? [] : [{ term: spec.label, value }];
               })}
             />
             {beside?.(thing)}

@@ -6,6 +6,7 @@ import { places as say } from '../words/en/places.js';
 import { LightToday } from './light-today.js';
 import { spotSpecs, stationSpecs } from './place-specs.js';
 import { PositionRead } from './position-read.js';
+import { StationNumbers } from './station-numbers.js';
 
 const TOUCHES = ['/api/stations', '/api/places', '/api/device/fleet'];
 const BACK = { href: '/places', words: say.title };
@@ -23,9 +24,11 @@ export default function PlacePage({ params: { kind = '', id = '' } }: PageProps)
         list="/api/stations"
         specs={stationSpecs}
         adding={say.stations.adding}
+        apart={['numbers']}
         beside={(station) => (
           <>
             <PositionRead of={station} />
+            <StationNumbers of={station} />
             <LightToday of={station} />
           </>
         )}
