@@ -103,6 +103,7 @@ function deadline(
   citation: string,
 ): Deadline {
   const immediate = 'immediate' in time;
+  if (from === 'agreed-return' && facts.dueBackAt === undefined) return ranOut(context, describe, citation);
   const [start, startWords] = limitStart(from, immediate, test, facts, context.occurrence);
   return {
     at: limitEnd(start, time, context.occurrence.clock, context.holidays),
@@ -110,6 +111,16 @@ function deadline(
     basis: describe(`${periodWords(time)} from ${startWords}`),
     citation,
   };
+}
+
+/** Nobody knows yet for when the return was agreed: the clock may have ended by then, and no later time may be shown. */
+function ranOut(
+  { occurrence }: LimitContext,
+  describe: (words: string) => string,
+  citation: string,
+): Deadline {
+  const basis = describe('the agreed return is not known, so that the time is taken to have run out');
+  return { at: occurrence.occurredAt, immediate: false, basis, citation };
 }
 
 /** A start that the text leaves open is the occurrence; `diedAt` and `lastSeenAt` move only their own trigger. */
@@ -122,7 +133,8 @@ function limitStart(
 ): [number, string] {
   if (from === 'knowledge') return [occurrence.learnedAt, 'the moment the business knew'];
   if (from === 'event-known') return eventKnown(test, facts, occurrence);
-  if (from === 'agreed-return') return [facts.dueBackAt ?? occurrence.occurredAt, 'the agreed return'];
+  if (from === 'agreed-return' && facts.dueBackAt !== undefined)
+    return [facts.dueBackAt, 'the agreed return'];
   if (test === 'death' && (from === 'death' || immediate) && facts.diedAt !== undefined) {
     return [facts.diedAt, 'the death'];
   }

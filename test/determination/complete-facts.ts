@@ -216,13 +216,20 @@ export interface Completion {
   readonly answers: ReadonlyMap<string, number>;
 }
 
-/** Every completion, or null when there are more than `most`. Each unknown is answered once. */
-export function completeFacts(facts: IncidentFacts, most: number): Completion[] | null {
+/**
+ * Every completion, or null when there are more than `most`. Each unknown is answered once.
+ * @param find which unknowns are answered, and how
+ */
+export function completeFacts(
+  facts: IncidentFacts,
+  most: number,
+  find: (facts: IncidentFacts) => readonly Unknown[] = findUnknowns,
+): Completion[] | null {
   const done: Completion[] = [];
   const open: Completion[] = [{ facts, answers: new Map() }];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { facts: current, answers } = next;
-    const unknown = findUnknowns(current).find(({ fact }) => !answers.has(fact));
+    const unknown = find(current).find(({ fact }) => !answers.has(fact));
     if (unknown === undefined) {
       done.push(next);
     } else {

@@ -4,7 +4,16 @@ import type { Determination, Duty } from '../../shared/determination/determinati
 import { determine } from '../../shared/determination/determine.js';
 import type { IncidentFacts } from '../../shared/record/incident-facts.js';
 import { arbitraryFacts } from './arbitrary-facts.js';
-import { completeFacts, findUnknowns, type Completion } from './complete-facts.js';
+import { completeFacts, findUnknowns } from './complete-facts.js';
+import {
+  asks,
+  asksLaw,
+  awaitsReach,
+  comparable,
+  type CompletedDuty,
+  decides,
+  firstDue,
+} from './hold-against.js';
 import { determineFacts, geography, nothingKnown, packs } from './situation.js';
 
 const STATES = packs.map(({ jurisdiction }) => jurisdiction).filter((code) => code !== 'US');
@@ -12,7 +21,7 @@ const MOST_COMPLETIONS = 400;
 
 /**
  * Over the accident law of the federal pack and the document's own state only: the completions are many, and do not
- * answer the facts of other matters, which have cases of their own.
+ * answer the facts of other matters, which `other-properties.test.ts` holds against completions of their own.
  */
 function determineHere(facts: IncidentFacts): Determination {
   const here = packs.filter(
@@ -37,18 +46,9 @@ function eachDuty(facts: IncidentFacts, check: (duty: Duty, later: readonly Comp
   }
 }
 
-interface CompletedDuty {
-  readonly completion: Completion;
-  readonly duty: Duty;
-}
-
-const asks = ({ questions }: Duty, pointer: string | null): boolean =>
-  questions.some(({ fact }) => fact === pointer);
-const asksLaw = (duty: Duty): boolean => asks(duty, null);
 /** Found again, whoever was missing takes the duty with them: that is a changed fact, not a new one. */
 const someoneMissing = ({ people }: IncidentFacts): boolean =>
   people.some(({ outcome, signsOfHarm }) => outcome === 'missing' || signsOfHarm === 'yes');
-const instant = (dateTime: string | null): number => (dateTime === null ? Infinity : Date.parse(dateTime));
 
 describe('a determination and the completions of its facts', () => {
   it('holds once decided, and is undecided only where completions differ', () => {
@@ -76,11 +76,8 @@ describe('a determination and the completions of its facts', () => {
     fc.assert(
       fc.property(arbitraryFacts(STATES), (facts) => {
         eachDuty(facts, (duty, later) => {
-          const shown = Math.min(instant(duty.dueAt), instant(duty.dueAtIfRequired));
           for (const { duty: one } of later) {
-            expect(shown, duty.id).toBeLessThanOrEqual(
-              Math.min(instant(one.dueAt), instant(one.dueAtIfRequired)),
-            );
+            expect(firstDue(duty), duty.id).toBeLessThanOrEqual(firstDue(one));
           }
         });
       }),
@@ -107,33 +104,6 @@ describe('a determination and the completions of its facts', () => {
     );
   });
 });
-
-/**
- * Two questions stand outside the comparison: the signs of harm are asked beside the outcome, which answers
- * them; and whatever happened was a casualty of some type, so that question has but one side.
- */
-function comparable(fact: string | null): boolean {
-  return fact !== null && !fact.endsWith('/signsOfHarm') && fact !== '/casualtyTypes';
-}
-
-/** Two completions that differ in this answer only, in outcome or (for what is or may be due) in an earlier deadline. */
-function decides(fact: string, duty: Duty, later: readonly CompletedDuty[]): boolean {
-  const byOthers = new Map<string, CompletedDuty[]>();
-  for (const one of later) {
-    const others = JSON.stringify([...one.completion.answers].filter(([key]) => key !== fact).sort());
-    byOthers.set(others, [...(byOthers.get(others) ?? []), one]);
-  }
-  return [...byOthers.values()].some((group) => {
-    if (duty.outcome === 'undetermined') return new Set(group.map((one) => one.duty.outcome)).size > 1;
-    const dues = group.map((one) => instant(one.duty.dueAt));
-    return dues.some((due) => due < instant(duty.dueAt)) && new Set(dues).size > 1;
-  });
-}
-
-/** The reach is open while a trigger is true: which later clock the open facts could beat, completions cannot tell. */
-const awaitsReach = ({ outcome, reasons }: Duty): boolean =>
-  outcome === 'undetermined' &&
-  reasons.some(({ trigger, value }) => value === 'true' && !trigger.startsWith('applies/'));
 
 describe('a determination and more facts', () => {
   it('never takes back a required duty when an unknown is answered', () => {
