@@ -226,6 +226,10 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/packets': [...MANAGERS, 'counsel'],
   'GET /api/incidents/:id/packets/:packet/archive': [...MANAGERS, 'counsel'],
   'POST /api/incidents/:id/packets/:packet/deliveries': MANAGERS,
+  'GET /api/incidents/:id/first-notices': [...MANAGERS, 'counsel'],
+  'POST /api/incidents/:id/first-notices': MANAGERS,
+  'GET /api/incidents/:id/first-notices/:notice/paper': [...MANAGERS, 'counsel'],
+  'POST /api/incidents/:id/claims': MANAGERS,
 
   'GET /api/register': STAFF,
   'GET /api/clocks': STAFF,

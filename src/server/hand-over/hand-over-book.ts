@@ -53,8 +53,44 @@ export interface KeptPacket {
   looks: Look[];
 }
 
+/** One page for an insurer, kept as it was made. */
+export interface KeptNotice {
+  id: string;
+  /** What its own paper calls it, and where that is kept. */
+  number: string;
+  /** Id of the policy, with its number and insurer as they were then. */
+  policy: string;
+  policyNumber: string;
+  insurer: string;
+  /** Where the craft can be seen, and whom to call. */
+  seenAt: string;
+  callName: string;
+  callNumber: string;
+  /** RFC 3339. */
+  madeAt: string;
+  by: SignedBy;
+  /** SHA-256 of the paper, and its bytes. */
+  sha256: string;
+  size: number;
+}
+
+/** What the insurer said its file is called, and who works on it; a later one of a policy takes the place of an earlier. */
+export interface KeptClaim {
+  id: string;
+  policy: string;
+  number?: string;
+  adjuster?: string;
+  phone?: string;
+  mail?: string;
+  /** RFC 3339. */
+  at: string;
+  by: SignedBy;
+}
+
 interface HandOversSection {
-  packets: KeptPacket[];
+  packets?: KeptPacket[];
+  notices?: KeptNotice[];
+  claims?: KeptClaim[];
 }
 
 /** What left the house about an incident, in the record's own log. */
@@ -63,11 +99,21 @@ export class HandOverBook {
   constructor(private readonly sections: ServiceSections) {}
 
   async read(incidentId: string): Promise<KeptPacket[]> {
-    return (await this.sections.read<HandOversSection>(incidentId, 'hand-overs')).packets ?? [];
+    return (await this.section(incidentId)).packets ?? [];
+  }
+
+  section(incidentId: string): Promise<HandOversSection> {
+    return this.sections.read<HandOversSection>(incidentId, 'hand-overs');
   }
 
   /** Within `ServiceSections.run`. */
   write(incidentId: string, packets: readonly KeptPacket[], actor: Actor): Promise<void> {
-    return this.sections.write(incidentId, 'hand-overs', { packets }, actor);
+    return this.writePart(incidentId, { packets: [...packets] }, actor);
+  }
+
+  /** Writes some lists of the section and leaves the others as they are. Within `ServiceSections.run`. */
+  async writePart(incidentId: string, part: HandOversSection, actor: Actor): Promise<void> {
+    const before = await this.section(incidentId);
+    await this.sections.write(incidentId, 'hand-overs', { ...before, ...part }, actor);
   }
 }

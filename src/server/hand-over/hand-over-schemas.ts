@@ -1,22 +1,9 @@
 import { RECIPIENTS } from '../../../shared/hand-over/hand-over-profile.js';
 import { PacketDeliveryDto, PacketDraftDto } from '../../../shared/wire/hand-over-requests.dto.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
+import { FIRST_NOTICE_SCHEMAS } from './first-notice/first-notice-schemas.js';
+import { count, hash, instant, listOf, object, type Schema, SIGNED_BY, text } from './schema-parts.js';
 
-type Schema = Record<string, unknown>;
-
-const text: Schema = { type: 'string' };
-const instant: Schema = { type: 'string', format: 'date-time' };
-const count: Schema = { type: 'integer', minimum: 0 };
-const hash: Schema = { type: 'string', pattern: '^[0-9a-f]{64}$' };
-
-const object = (properties: Record<string, Schema>, optional: Record<string, Schema> = {}): Schema => ({
-  type: 'object',
-  required: Object.keys(properties),
-  properties: { ...properties, ...optional },
-});
-const listOf = (items: Schema): Schema => ({ type: 'array', items });
-
-const SIGNED_BY = object({ account: text, person: text, role: text });
 const VERDICT = {
   does: { enum: ['goes', 'masked', 'stays'] },
   reason: text,
@@ -90,4 +77,5 @@ export const HAND_OVER_SCHEMAS: Record<string, Schema> = {
   }),
   Packet: PACKET,
   PacketList: object({ items: listOf(PACKET) }),
+  ...FIRST_NOTICE_SCHEMAS,
 };

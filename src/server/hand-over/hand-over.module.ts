@@ -1,5 +1,7 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import type { EvidenceSettings } from '../evidence/evidence.api.js';
+import { FirstNoticesController } from './first-notice/first-notices.controller.js';
+import { FirstNoticesService } from './first-notice/first-notices.service.js';
 import { HandOverBook } from './hand-over-book.js';
 import { HandOverForms } from './hand-over-forms.js';
 import { MatterReader } from './matter-reader.js';
@@ -8,7 +10,7 @@ import { PacketsController } from './packets.controller.js';
 import { PacketsService } from './packets.service.js';
 
 /** The file that leaves the house. */
-@Module({ controllers: [PacketsController] })
+@Module({ controllers: [PacketsController, FirstNoticesController] })
 export class HandOverModule {
   static with(forms: HandOverForms, { folder }: EvidenceSettings): DynamicModule {
     return {
@@ -19,6 +21,7 @@ export class HandOverModule {
         HandOverBook,
         MatterReader,
         PacketsService,
+        FirstNoticesService,
       ],
     };
   }

@@ -48,7 +48,7 @@ export async function packetDocuments(
 }
 
 /** The zone of the place where it is told and leaves, as that is the one on everybody's watch there. */
-function zoneOf({ sections, timeZone }: PacketRecord): string {
+export function zoneOf({ sections, timeZone }: PacketRecord): string {
   const { timeZone: fact } = (sections['time-and-place'] ?? {}) as TimeAndPlace;
   return fact !== undefined && isZone(fact.value) ? fact.value : timeZone;
 }

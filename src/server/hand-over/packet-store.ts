@@ -49,6 +49,11 @@ export class PacketStore {
     return this.made.read({ id: packet, sha256 });
   }
 
+  /** Bytes of something that was made; undefined where it is not there. */
+  sizeOfMade(packet: string, sha256: string): Promise<number | undefined> {
+    return this.made.sizeOf({ id: packet, sha256 });
+  }
+
   /** Takes back what nobody was told of. */
   async drop(packet: string, files: readonly ManifestFile[], manifest: string): Promise<void> {
     const made = files.filter(({ source }) => source !== 'original').map(({ sha256 }) => sha256);

@@ -1,7 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
-import type { SignedBy } from '../../../shared/decision/decision.js';
 import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
 import {
   type Manifest,
@@ -29,6 +28,7 @@ import { PacketFileMissingError, PacketStore } from './packet-store.js';
 import { paperPictures } from './paper-pictures.js';
 import { packetView, previewOf } from './packet-views.js';
 import { type PacketPlan, planPacket } from './plan-packet.js';
+import { signedBy } from './signed-by.js';
 import { writePacketZip } from './write-packet-zip.js';
 
 interface Planned {
@@ -202,7 +202,3 @@ export class PacketsService {
 
 const FOR_COUNSEL =
   'It holds notes that a lawyer asked for: counsel takes it out. To deliver it by hand, make one in which they stay.';
-
-function signedBy({ accountId, personName, role }: PersonActor): SignedBy {
-  return { account: accountId, person: personName, role };
-}

@@ -58,7 +58,7 @@ const SAYING = {
 const certaintyOf = ({ unknown }: AmountSum): keyof typeof SAYING => (unknown > 0 ? 'open' : 'certain');
 
 /** One figure, or material and labour; nothing where the line has neither. */
-function amountsOf({ amount, material, labour }: DamageLine): (Known<Amount> | undefined)[] {
+export function amountsOf({ amount, material, labour }: DamageLine): (Known<Amount> | undefined)[] {
   if (amount !== undefined) return [amount];
   const parts = [material, labour].filter((part) => part !== undefined);
   return parts.length === 0 ? [undefined] : parts;
