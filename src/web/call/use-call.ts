@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
 import type { Stamp } from '../../../shared/call/stamp.js';
 import { useStore } from '../app/store.js';
-import { clockOffsetS } from '../device/clock-offset.js';
+import { pressedNow } from '../device/pressed-now.js';
 import { session } from '../session/session-state.js';
 import { callInRecord } from '../words/en/call-in-record.js';
 import type { Answers, CallDraft, Entry, Question, StampName, Step } from './call-draft.js';
@@ -35,12 +35,6 @@ export interface CallHands {
   readonly stamp: (name: StampName, line: string) => void;
   readonly takeBack: (name: StampName, line: string) => void;
   readonly change: (change: Change) => Promise<CallDraft>;
-}
-
-/** A time that was pressed just now, with how far this phone's clock is off. */
-export function pressedNow(): Stamp {
-  const phoneOffsetS = clockOffsetS() ?? 0;
-  return { at: new Date().toISOString(), how: 'pressed', ...(phoneOffsetS !== 0 && { phoneOffsetS }) };
 }
 
 const newUuid = (): string => crypto.randomUUID();

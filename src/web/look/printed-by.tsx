@@ -1,6 +1,5 @@
 import { useSession } from '../session/session.js';
 import { common } from '../words/common.js';
-import { decision as say } from '../words/decision.js';
 import { tellInstant } from './tell-instant.js';
 import { useNow } from './use-now.js';
 
@@ -9,5 +8,7 @@ export function PrintedBy({ timeZone }: { timeZone?: string }) {
   const { me, device } = useSession();
   const now = useNow();
   const who = me === null ? (device?.name ?? common.deskName) : `${me.name}, ${common.roles[me.role]}`;
-  return <p class="printed">{say.printed(tellInstant(new Date(now).toISOString(), timeZone, now), who)}</p>;
+  return (
+    <p class="printed">{common.printed(tellInstant(new Date(now).toISOString(), timeZone, now), who)}</p>
+  );
 }

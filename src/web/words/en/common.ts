@@ -17,6 +17,7 @@ export const common = {
   undo: 'Undo',
   close: 'Close',
   print: 'Print',
+  printed: (time: string, who: string) => `Printed ${time} by ${who}.`,
   signIn: 'Sign in',
   signOut: 'Sign out',
   language: 'Español',

@@ -185,7 +185,6 @@ export const decision = {
     back: 'To the duties as they stand',
   },
 
-  printed: (time: string, who: string) => `Printed ${time} by ${who}.`,
   refused: 'It was not taken',
   just: 'Leave empty for: just now.',
 };

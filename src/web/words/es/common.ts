@@ -18,6 +18,7 @@ export const common: Common = {
   undo: 'Deshacer',
   close: 'Cerrar',
   print: 'Imprimir',
+  printed: (time, who) => `Impreso ${time} por ${who}.`,
   signIn: 'Iniciar sesión',
   signOut: 'Cerrar sesión',
   language: 'English',
