@@ -26,6 +26,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../register/register-page.js'),
     who: [...STAFF, 'counsel'],
     nav: titles.register,
+  },
   { path: '/incidents/:id/officer', load: () => import('../officer/officer-page.js'), who: STAFF },
   {
     path: '/incidents/:id/other-operator',

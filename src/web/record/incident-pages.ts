@@ -1,4 +1,5 @@
 import type { Role } from '../../../shared/kernel/role.js';
+import { officer, otherOperator } from '../words/officer.js';
 
 /** A page of one incident, by what follows its address. */
 export interface IncidentPage {
@@ -8,4 +9,7 @@ export interface IncidentPage {
 }
 
 /** Pages that the overview leads to, beside the duties and the sections. A page adds its line here when it exists. */
-export const INCIDENT_PAGES: readonly IncidentPage[] = [];
+export const INCIDENT_PAGES: readonly IncidentPage[] = [
+  { path: 'officer', name: officer.titleWithout, who: ['staff', 'manager', 'administrator'] },
+  { path: 'other-operator', name: otherOperator.titleWithout, who: ['staff', 'manager', 'administrator'] },
+];
