@@ -29,6 +29,8 @@ import { DatabaseModule } from './platform/database/database.module.js';
 import type { DatabaseTarget } from './platform/database/database-target.js';
 import { AccessTable } from './platform/http/access-table.js';
 import type { MailSettings } from './platform/mail-config.js';
+import type { MapTiles } from './platform/map-config.js';
+import { PlaceModule } from './place/place.module.js';
 import { MailModule } from './platform/mail/mail.module.js';
 import type { Published } from './platform/http/read-published.js';
 import { Schemas, SchemasController } from './platform/http/schemas.controller.js';
@@ -50,6 +52,7 @@ export interface Parts {
   evidence: EvidenceSettings;
   decision: DecisionSettings;
   mail: MailSettings;
+  mapTiles: MapTiles | null;
 }
 
 @Module({})
@@ -64,6 +67,7 @@ export class AppModule {
     evidence,
     decision,
     mail,
+    mapTiles,
   }: Parts): DynamicModule {
     return {
       module: AppModule,
@@ -94,6 +98,7 @@ export class AppModule {
         FleetModule.with(AccountsModule),
         LawModule.with(packs, decision.recheckMonths),
         VocabularyModule,
+        PlaceModule.with(mapTiles),
         RecordModule.with(record),
         OutingModule,
         EvidenceModule.with(evidence),

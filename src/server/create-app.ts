@@ -19,6 +19,7 @@ import { FOLLOW_UP_SCHEMAS } from './follow-up/follow-up.api.js';
 import { HAND_OVER_SCHEMAS } from './hand-over/hand-over.api.js';
 import { loadRulePacks, readRulePacks, withCorrections } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
+import { MAP_SCHEMAS } from './place/map-schemas.js';
 import { MAIL_SCHEMAS } from './mail/mail-schemas.js';
 import { OUTING_SCHEMAS } from './outing/outing.api.js';
 import type { Config } from './platform/config.js';
@@ -36,6 +37,7 @@ import { readJsonBodies, refuseAddress } from './platform/http/read-json-bodies.
 import { readOctets } from './platform/http/read-octets.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { listPages, openByAddress, serveWeb } from './platform/http/serve-web.js';
+import { tileHost } from './platform/map-config.js';
 import { projectRoot } from './platform/project-root.js';
 import { headsFileOf, RecordSettings } from './record/record.api.js';
 import { REGISTER_SCHEMAS } from './register/register-schemas.js';
@@ -54,6 +56,7 @@ const REQUEST_TIMEOUT_MS = 30_000;
  */
 export async function createApp(config: Config): Promise<NestFastifyApplication> {
   const { rulePacksDir, database, tls, trustedProxy, firstAdministrator, timeZone, recordHeadsFile } = config;
+  const { mapTiles } = config;
   const packs = await (rulePacksDir === undefined
     ? loadRulePacks()
     : withCorrections(await readRulePacks(rulePacksDir)));
@@ -74,7 +77,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
   });
   const server = adapter.getInstance();
   const routes = new RouteTable(server);
-  addSecurityHeaders(server, DOCUMENTATION_PATH);
+  addSecurityHeaders(server, DOCUMENTATION_PATH, mapTiles === null ? [] : [tileHost(mapTiles)]);
   readJsonBodies(server);
   readOctets(server, isForOctets);
   const access = new AccessTable(server, (path) => pages.has(path) || isApiDescription(path));
@@ -91,6 +94,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
       decision: new DecisionSettings(config.decision.leadHours, config.decision.recheckMonths),
       evidence: new EvidenceSettings(config.evidence.folder, config.evidence.longestBytes),
       mail: config.mail,
+      mapTiles,
     }),
     adapter,
     { bodyParser: false, logger: ['error', 'warn'], abortOnError: false },
@@ -133,6 +137,7 @@ function describe(
       ...REPORT_SCHEMAS,
       ...VOCABULARY_SCHEMAS,
       ...REGISTER_SCHEMAS,
+      ...MAP_SCHEMAS,
       ...BACKUP_SCHEMAS,
       ...Object.fromEntries(
         [...schemas].map(([name, schema]) => [

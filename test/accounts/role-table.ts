@@ -231,6 +231,8 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/first-notices/:notice/paper': [...MANAGERS, 'counsel'],
   'POST /api/incidents/:id/claims': MANAGERS,
 
+  'GET /api/map': ANYONE,
+
   'GET /api/register': STAFF,
   'GET /api/clocks': STAFF,
   'GET /api/register/count': STAFF,

@@ -148,6 +148,34 @@ describe('the register', () => {
     await page.context().close();
   });
 
+  it('shows where they happened on a map that asks no other host, by pin and by list', async () => {
+    const page = await desk.visit(manager, '/', { viewport: WIDE });
+    const faults = listenForFaults(page);
+    const hosts = new Set<string>();
+    page.on('request', (request) => hosts.add(new URL(request.url()).origin));
+    const lineData = page.waitForResponse('**/data/state-lines.bin');
+    await page.goto(`${desk.url}/register`);
+    await page.getByRole('button', { name: 'Show the map' }).click();
+    await lineData;
+    const map = page.getByRole('region', { name: 'Map of these incidents' });
+    await map.locator('.state-line').waitFor({ state: 'attached' });
+    await map.getByText('Heron Cove').waitFor();
+    await page.getByText('1 incident of this page has no position.').waitFor();
+    await map.getByRole('button', { name: /^2: / }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByText('On the map: 2026-0001').waitFor();
+    expect(await page.getByRole('button', { name: '1 Show' }).getAttribute('aria-pressed')).toBe('false');
+    await page.getByRole('button', { name: '1 Show' }).click();
+    await page.getByText('On the map: 2026-0002').waitFor();
+    expect(await map.getByRole('button', { name: /^1: / }).getAttribute('aria-pressed')).toBe('true');
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await takePictures(page, 'register-map');
+    expect([...hosts]).toEqual([desk.url]);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
   it('becomes a file of what is shown, which a manager saves', async () => {
     const page = await visit(manager, '/register?q=sandbar');
     await found(page, '1 of 3 incidents');

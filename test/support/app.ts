@@ -29,6 +29,7 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
       folder: join(folder, 'mail'),
       from: { name: 'Incident desk', address: 'desk@rental.example' },
     },
+    mapTiles: null,
     tls: undefined,
     trustedProxy: undefined,
     demo: false,

@@ -3,6 +3,7 @@ import { readTls, readTrustedProxy, type Tls } from './https-config.js';
 import { type DecisionConfig, readDecisionConfig } from './decision-config.js';
 import { type EvidenceConfig, readEvidenceConfig } from './evidence-config.js';
 import { type MailSettings, readMail } from './mail-config.js';
+import { type MapTiles, readMapTiles } from './map-config.js';
 import { projectRoot } from './project-root.js';
 
 /** What the service is told by its environment. */
@@ -21,6 +22,8 @@ export interface Config {
   decision: DecisionConfig;
   /** Where mail goes, and who it is from. */
   mail: MailSettings;
+  /** Pictures that maps are drawn on; null where they are drawn without. */
+  mapTiles: MapTiles | null;
   /** Certificate and key, where the service speaks HTTPS itself. */
   tls: Tls | undefined;
   /** The proxies that are believed when they say who asks, and by HTTPS or not. */
@@ -44,7 +47,7 @@ type Environment = Record<string, string | undefined>;
  * Reads HOST (127.0.0.1), PORT (8080), RULE_PACKS_DIR (the packs of the project), DATABASE_URL (a SQLite file under
  * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), EVIDENCE_FOLDER (beside
  * the database) and the limits of evidence-config.ts, DECISION_LEAD_HOURS (24), LAW_RECHECK_MONTHS (12), SMTP_URL with
- * MAIL_FROM or MAIL_FOLDER (var/mail), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none),
+ * MAIL_FROM or MAIL_FOLDER (var/mail), MAP_TILES_URL with MAP_TILES_ATTRIBUTION (none), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none),
  * DEMO (yes, and no where FIRST_ADMIN_NAME is set).
  * @throws ConfigError naming every variable at fault
  */
@@ -80,6 +83,7 @@ export function readConfig(environment: Environment): Config {
   const evidence = database && readEvidenceConfig(environment, database, projectRoot(), faults);
   const decision = readDecisionConfig(environment, faults);
   const mail = readMail(environment, projectRoot(), faults);
+  const mapTiles = readMapTiles(environment, faults);
   const tls = readTls(environment, faults);
   const trustedProxy = readTrustedProxy(environment, faults);
   const firstAdministrator = readFirstAdministrator(environment, faults);
@@ -96,6 +100,7 @@ export function readConfig(environment: Environment): Config {
     evidence,
     decision,
     mail,
+    mapTiles,
     tls,
     trustedProxy,
     demo,

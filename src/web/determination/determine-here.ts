@@ -5,8 +5,8 @@ import type { FieldError } from '../../../shared/kernel/field-error.js';
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 import { buildGeography } from '../../../shared/place/build-geography.js';
 import type { Geography } from '../../../shared/place/geography.js';
-import { unpackStateLines } from '../../../shared/place/pack-state-lines.js';
 import { readIncidentFacts } from '../../../shared/wire/read-incident-facts.js';
+import { loadStateLines } from '../map/load-state-lines.js';
 
 export type DeterminedHere =
   { readonly determination: Determination } | { readonly errors: readonly FieldError[] };
@@ -33,7 +33,5 @@ export async function determineHere(facts: unknown, packs: readonly RulePack[]):
 }
 
 async function loadGeography(): Promise<Geography> {
-  const response = await fetch('/data/state-lines.bin');
-  if (!response.ok) throw new TypeError(`State lines: ${response.status}`);
-  return buildGeography(unpackStateLines(new Uint8Array(await response.arrayBuffer())), lookUpZone);
+  return buildGeography(await loadStateLines(), lookUpZone);
 }

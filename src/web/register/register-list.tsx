@@ -47,8 +47,10 @@ function OnMap({ line, map }: { line: RegisterLine; map: NonNullable<ListProps['
   const number = map.numberOf(line.id);
   if (number === null) return null;
   return (
-    <Button look="plain" pressed={map.picked === line.id} onPress={() => map.pick(line.id)}>
-      <span class="pin-number">{number}</span> {say.map.find(line.reference)}
-    </Button>
+    <div>
+      <Button pressed={map.picked === line.id} onPress={() => map.pick(line.id)}>
+        <span class="pin-number">{number}</span> {say.map.find(line.reference)}
+      </Button>
+    </div>
   );
 }

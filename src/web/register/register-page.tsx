@@ -1,4 +1,6 @@
+import { useMemo, useState } from 'preact/hooks';
 import { Link } from 'wouter-preact';
+import { Button } from '../look/button.js';
 import { Field } from '../look/field.js';
 import { Empty, ErrorState, KeptNote, Loading, Note } from '../look/notes.js';
 import { Page } from '../look/page.js';
@@ -12,6 +14,7 @@ import type { RegisterLine } from './register-answers.js';
 import './register.css';
 import { RegisterFilters } from './register-filters.js';
 import { RegisterList } from './register-list.js';
+import { pinsOf, RegisterMap } from './register-map.js';
 import { type RegisterQuery, writeQuery } from './register-query.js';
 import { RegisterTable } from './register-table.js';
 import { SavedViews } from './saved-views.js';
@@ -71,9 +74,30 @@ function Found({ asked, query }: { asked: AskedRegister; query: RegisterQuery })
   );
 }
 
+/** As a table where there is room for one; beside the map as a list, under the numbers of its pins. */
 function Lines({ lines, zone }: { lines: readonly RegisterLine[]; zone: string }) {
   const wide = useWide();
-  return wide ? <RegisterTable lines={lines} zone={zone} /> : <RegisterList lines={lines} zone={zone} />;
+  const [mapShown, setMapShown] = useState(false);
+  const [picked, setPicked] = useState<string | null>(null);
+  const numbers = useMemo(() => new Map(pinsOf(lines).map(({ id, number }) => [id, number])), [lines]);
+  const map = { numberOf: (id: string) => numbers.get(id) ?? null, picked, pick: setPicked };
+  return (
+    <>
+      <p class="unprinted">
+        <Button onPress={() => setMapShown(!mapShown)}>{mapShown ? say.map.hide : say.map.show}</Button>
+      </p>
+      {mapShown ? (
+        <div class="with-map">
+          <RegisterMap lines={lines} picked={picked} pick={setPicked} />
+          <RegisterList lines={lines} zone={zone} map={map} />
+        </div>
+      ) : wide ? (
+        <RegisterTable lines={lines} zone={zone} />
+      ) : (
+        <RegisterList lines={lines} zone={zone} />
+      )}
+    </>
+  );
 }
 
 function Nothing({ isSearch }: { isSearch: boolean }) {

@@ -37,6 +37,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('decision')
     .addTag('law')
     .addTag('vocabulary')
+    .addTag('place')
     .addTag('accounts')
     .addTag('fleet')
     .addTag('record')

@@ -3,12 +3,18 @@ import type { FastifyInstance } from 'fastify';
 /**
  * What a browser may do with our pages: load from this service alone, be shown in no frame, pass on no
  * address. The API documentation page is drawn by a library that sets styles from its script.
+ * @param pictureHosts other hosts that pictures may come from, such as https://tiles.example.org
  */
-export function addSecurityHeaders(server: FastifyInstance, documentationPath: string): void {
+export function addSecurityHeaders(
+  server: FastifyInstance,
+  documentationPath: string,
+  pictureHosts: readonly string[],
+): void {
+  const policy = policyWith(pictureHosts);
   server.addHook('onRequest', (request, reply, done) => {
     const styles = request.url.startsWith(documentationPath) ? "; style-src 'self' 'unsafe-inline'" : '';
     reply.headers({
-      'content-security-policy': `${POLICY}${styles}`,
+      'content-security-policy': `${policy}${styles}`,
       'x-content-type-options': 'nosniff',
       'x-frame-options': 'DENY',
       'referrer-policy': 'no-referrer',
@@ -24,5 +30,5 @@ export function addSecurityHeaders(server: FastifyInstance, documentationPath: s
   });
 }
 
-const POLICY =
-  "default-src 'self'; img-src 'self' data: blob:; media-src 'self' blob:; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+const policyWith = (pictureHosts: readonly string[]): string =>
+  `default-src 'self'; img-src ${["'self' data: blob:", ...pictureHosts].join(' ')}; media-src 'self' blob:; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'`;
