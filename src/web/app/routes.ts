@@ -56,6 +56,11 @@ export const ROUTES: readonly PageRoute[] = [
   { path: '/policies', load: () => import('../places/policies-page.js'), who: MANAGERS },
   { path: '/policies/:id', load: () => import('../places/policy-page.js'), who: MANAGERS },
   { path: '/unsent', load: () => import('../unsent/unsent-page.js'), who: [...STAFF, 'counsel', 'device'] },
+  {
+    path: '/incidents/:id/scene',
+    load: () => import('../scene/scene-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
   { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
   {
