@@ -69,6 +69,7 @@ function nameWithKind(
 }
 
 function tellMovement(movement: SceneMovement, language: FieldLanguage): string {
+  if (movement === 'unknown') return sceneWords[language].noMovement;
   return fieldWords(language).values.sceneMovement[movement].toLowerCase();
 }
 

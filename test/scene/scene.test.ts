@@ -52,7 +52,7 @@ describe('a sketch in words', () => {
       expect.arrayContaining([
         'At the top of the sheet is E (90°).',
         'Not to scale.',
-        'PWC 3 (our craft): 3 tenths of the way to the edge, E of the middle, heading S (180°), under way.',
+        'PWC 3 (our craft): 3/10 of the way to the edge, E of the middle, heading S (180°), under way.',
       ]),
     );
   });

@@ -1,5 +1,6 @@
 import type { Role } from '../../../shared/kernel/role.js';
 import { officer, otherOperator } from '../words/officer.js';
+import { scene } from '../words/scene.js';
 
 /** A page of one incident, by what follows its address. */
 export interface IncidentPage {
@@ -12,4 +13,5 @@ export interface IncidentPage {
 export const INCIDENT_PAGES: readonly IncidentPage[] = [
   { path: 'officer', name: officer.titleWithout, who: ['staff', 'manager', 'administrator'] },
   { path: 'other-operator', name: otherOperator.titleWithout, who: ['staff', 'manager', 'administrator'] },
+  { path: 'scene', name: scene.title, who: ['staff', 'manager', 'administrator', 'counsel'] },
 ];
