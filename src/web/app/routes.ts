@@ -39,6 +39,17 @@ export const ROUTES: readonly PageRoute[] = [
     who: [...STAFF, 'counsel', 'device'],
   },
   {
+    path: '/follow-up',
+    load: () => import('../follow-up/follow-up-page.js'),
+    who: STAFF,
+    nav: titles.followUp,
+  },
+  {
+    path: '/incidents/:id/follow-up',
+    load: () => import('../follow-up/incident-follow-up-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
+  {
     path: '/incidents/:id/duties',
     load: () => import('../decision/duties-page.js'),
     who: [...STAFF, 'counsel'],

@@ -18,7 +18,7 @@ interface FilingSelectsProps {
 /** What a filing chooses from lists: the way, the authority, the copy, and the one whose place it takes. */
 export function FilingSelects({ matter, draft, onChange, missing }: FilingSelectsProps) {
   const path = `/api/incidents/${matter.id}`;
-  const evidence = useAsk<EvidenceAnswer>(`${path}/evidence`).data?.items ?? [];
+  const evidence = useAsk<EvidenceAnswer>(`${path}/evidence`).data?.files ?? [];
   const filings = standingFilings(useAsk<FilingsAnswer>(`${path}/filings`).data?.items ?? []);
   const zone = matter.determined.determination.timeZone;
   return (

@@ -92,4 +92,6 @@ export interface SectionAnswer {
 }
 
 /** `GET /api/incidents/:id/evidence` */
-export type EvidenceAnswer = Listed<{ readonly id: string; readonly name?: string; readonly kind: string }>;
+export interface EvidenceAnswer {
+  readonly files: readonly { readonly id: string; readonly name?: string; readonly kind: string }[];
+}

@@ -7,6 +7,7 @@ export const titles = {
   people: 'People',
   mail: 'Mail',
   pin: 'Your PIN',
+  followUp: 'Follow-up',
   tryLaw: 'Try the law',
   password: 'Password',
   enrol: 'Enrol this device',

@@ -8,6 +8,7 @@ export const titles: Titles = {
   people: 'Personas',
   mail: 'Correo',
   pin: 'Su PIN',
+  followUp: 'Seguimiento',
   tryLaw: 'Probar la ley',
   password: 'Contraseña',
   enrol: 'Inscribir este aparato',

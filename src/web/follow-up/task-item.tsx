@@ -1,0 +1,92 @@
+import { useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
+import { useOutbox } from '../device/outbox.js';
+import { tellInstant } from '../look/tell-instant.js';
+import { tellLeft } from '../look/tell-left.js';
+import { useNow } from '../look/use-now.js';
+import { useSession } from '../session/session.js';
+import { common } from '../words/common.js';
+import { followUp as say } from '../words/follow-up.js';
+import type { TaskLine } from './service-answers.js';
+import { TaskActs } from './task-acts.js';
+import { TaskBody } from './task-body.js';
+import { taskPath } from './use-step.js';
+
+export interface TaskItemProps {
+  readonly task: TaskLine;
+  /** IANA zone in which its times are told. */
+  readonly zone: string;
+  /** Says on the page what was done, as the task itself may leave the list. */
+  readonly onDone: (done: TaskDone) => void;
+  /** Whether the reference stands with it: not among tasks of one incident. */
+  readonly alone?: boolean;
+}
+
+/** What was done to a task just now, for the strip that tells it. */
+export interface TaskDone {
+  readonly words: string;
+  /** The task as it stands since, where it can be taken back. */
+  readonly undo?: Pick<TaskLine, 'id' | 'incident' | 'version' | 'title'>;
+}
+
+/** One task: what and by when; the rest and what can be done about it when it is opened. */
+export function TaskItem(props: TaskItemProps) {
+  const { task, zone, alone = true } = props;
+  const [opened, setOpened] = useState(false);
+  const waits = useOutbox(task.incident).some(
+    (item) => item.kind === 'request' && item.path.startsWith(taskPath(task)),
+  );
+  return (
+    <details
+      class={`task ${task.state}`}
+      onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}
+    >
+      <summary>
+        <span class="task-what">
+          <strong lang="en">{task.title}</strong>
+          <span class="quiet">
+            {alone && `${task.reference} · `}
+            <Holder task={task} />
+            {task.round > 1 && ` · ${say.task.round(task.round)}`}
+          </span>
+          {waits && <span class="quiet">{say.kept}</span>}
+        </span>
+        <Due task={task} zone={zone} />
+      </summary>
+      {opened && (
+        <div class="task-inside">
+          <TaskBody task={task} zone={zone} />
+          <TaskActs {...props} />
+          <p class="links-line">
+            {alone && (
+              <Link href={`/incidents/${task.incident}/follow-up`}>{say.titleOf(task.reference)}</Link>
+            )}
+            {task.duty !== null && <Link href={`/incidents/${task.incident}/duties`}>{say.task.duty}</Link>}
+            {waits && <Link href="/unsent">{say.toUnsent}</Link>}
+          </p>
+        </div>
+      )}
+    </details>
+  );
+}
+
+function Holder({ task: { state, assignee, assigneeName, owner } }: { task: TaskLine }) {
+  const { me } = useSession();
+  if (state !== 'open') return <>{say.task.states[state]}</>;
+  if (assignee === null) return <>{say.task.nobody(say.owners[owner])}</>;
+  return <>{assignee === me?.accountId ? say.task.you : say.task.has(assigneeName ?? '')}</>;
+}
+
+/** What is left, and the local time; a task that is done has no clock any more. */
+function Due({ task: { dueAt, state }, zone }: { task: TaskLine; zone: string }) {
+  const now = useNow();
+  if (state !== 'open') return null;
+  if (dueAt === null) return <span class="task-due">{say.task.noTime}</span>;
+  const overdue = Date.parse(dueAt) < now;
+  return (
+    <span class="task-due">
+      <strong>{overdue ? common.overdue : tellLeft(dueAt, now)}</strong>
+      <time dateTime={dueAt}>{tellInstant(dueAt, zone, now)}</time>
+    </span>
+  );
+}

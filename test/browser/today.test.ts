@@ -1,0 +1,175 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Browser, create, type Person } from '../accounts/house.js';
+import { openIncident, peopleOf, STITCHED, taskOf, tasksOf, write } from '../follow-up/desk.js';
+import { BrowserDesk, expectReach, listenForFaults, smallTargets, takePictures, WIDE } from './desk.js';
+import { stockFleet } from './small-fleet.js';
+
+let desk: BrowserDesk;
+let ana: Person;
+let sam: Person;
+let manager: Browser;
+let incident: { id: string; reference: string };
+
+beforeAll(async () => {
+  desk = await BrowserDesk.open();
+  await stockFleet(desk.house);
+  ana = await desk.house.person('manager');
+  sam = await desk.house.person('staff');
+  manager = await desk.house.signedIn(ana);
+  incident = await openIncident(manager, desk.house.now());
+  await write(manager, incident.id, 'people', peopleOf(STITCHED));
+});
+afterAll(() => desk.close());
+
+const task = (page: Page, title: string) => page.locator('details.task').filter({ hasText: title });
+
+describe('the follow-up of all incidents', () => {
+  it('is read in three ways, which the address carries and the device remembers', async () => {
+    const page = await desk.visit(sam, '/follow-up');
+    const said = listenForFaults(page);
+    await page.getByRole('heading', { name: 'Within 24 hours' }).waitFor();
+    await page.getByRole('radio', { name: 'Person', exact: true }).check();
+    await page.getByRole('heading', { name: 'Nobody has it yet: for the shift lead' }).waitFor();
+    await page.getByRole('radio', { name: 'Mine' }).check();
+    await page.getByText('Nothing is yours.').waitFor();
+    expect(page.url()).toContain('by=person&show=mine');
+    await expectReach(page);
+    await page.goto(`${desk.url}/follow-up`);
+    await page.getByText('Nothing is yours.').waitFor();
+    await page.getByRole('button', { name: 'Show all' }).click();
+    await page.getByRole('radio', { name: 'Incident', exact: true }).check();
+    await page
+      .getByRole('link', { name: `Follow-up of ${incident.reference}` })
+      .first()
+      .waitFor();
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it('takes, acknowledges, reaches and completes a task, and takes it back', async () => {
+    const page = await desk.visit(sam, '/follow-up?by=incident&show=all');
+    const call = task(page, 'Call counsel');
+    await call.locator('summary').first().click();
+    await call.getByRole('button', { name: 'I take it' }).click();
+    await call.getByText('You have it').waitFor();
+    await call.getByText('Somebody was reached', { exact: true }).click();
+    expect(await call.getByRole('link', { name: /Emergency services/ }).getAttribute('href')).toBe('tel:911');
+    await call.getByRole('button', { name: 'Write it down' }).click();
+    await call.getByText('Write whom you reached.').waitFor();
+    await call.getByLabel('Whom you reached').fill('R. Vale');
+    await call.getByRole('button', { name: 'Write it down' }).click();
+    await page.getByText('Written down: reached R. Vale').waitFor();
+    await call.getByText('What happened to it').click();
+    await call.getByText(/^Reached R\. Vale, at /).waitFor();
+    expect(await smallTargets(page)).toEqual([]);
+    await call.getByText('It is done', { exact: true }).click();
+    await expectReach(page);
+    await takePictures(page, 'follow-up-task');
+    await call.getByRole('button', { name: 'Done', exact: true }).click();
+    await call.getByText('Write what shows that it is done.').waitFor();
+    await call.getByLabel('What was done, when, by whom').fill('Told R. Vale at 15:10.');
+    await call.getByRole('button', { name: 'Done', exact: true }).click();
+    await page.getByText('Done: Call counsel').waitFor();
+    expect((await taskOf(manager, incident.id, 'counsel-told')).state).toBe('done');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Open again: Call counsel').waitFor();
+    expect((await taskOf(manager, incident.id, 'counsel-told')).state).toBe('open');
+    await page.context().close();
+  });
+
+  it('keeps what is done without signal on the device, and sends it when the signal is back', async () => {
+    const page = await desk.visit(sam, '/follow-up?by=time&show=all');
+    await page.getByRole('heading', { name: 'Within 24 hours' }).waitFor();
+    await page.route('**/api/**', (route) => route.abort());
+    const photographs = task(page, 'Photograph the craft');
+    await photographs.locator('summary').first().click();
+    await photographs.getByText('It is done', { exact: true }).click();
+    await photographs.getByLabel('What was done, when, by whom').fill('Twelve pictures.');
+    await photographs.getByRole('button', { name: 'Done', exact: true }).click();
+    await page.getByText('Saved on this device, not yet sent').first().waitFor();
+    await page.reload();
+    await page.getByText(/No signal. This is what this device kept/).waitFor();
+    await photographs.waitFor();
+    await page.unroute('**/api/**');
+    await page.evaluate("dispatchEvent(new Event('online'))");
+    await expect.poll(async () => (await taskOf(manager, incident.id, 'photographs')).state).toBe('done');
+    await page.context().close();
+  });
+
+  it('makes a calendar address once, and stops it', async () => {
+    const page = await desk.visit(ana, '/follow-up', { viewport: WIDE });
+    await page.getByText('Your tasks in the calendar of your phone').click();
+    await page.getByRole('button', { name: 'Make an address' }).click();
+    const address = await page.getByLabel('Secret address').inputValue();
+    expect((await fetch(address)).status).toBe(200);
+    await page.getByRole('button', { name: 'Stop the address' }).click();
+    await page.getByText('The address has stopped.').waitFor();
+    expect((await fetch(address)).status).toBe(404);
+    await expectReach(page);
+    await takePictures(page, 'follow-up');
+    await page.context().close();
+  });
+});
+
+describe('the follow-up of one incident', () => {
+  it('shows calls and clocks, takes a task of one’s own, and is closed and opened again with a reason', async () => {
+    const page = await desk.visit(ana, `/incidents/${incident.id}/follow-up`);
+    const said = listenForFaults(page);
+    await page.getByRole('heading', { name: 'Whom to call' }).waitFor();
+    await page.getByRole('article', { name: 'Suit for injury or death from a maritime tort' }).waitFor();
+    await page.getByText('No written house rules were in force').waitFor();
+    await page.getByText('Add a task of your own').click();
+    await page.getByRole('button', { name: 'Add the task' }).click();
+    await page.getByText('Say what it is.').waitFor();
+    await page.getByLabel('What is to be done').fill('Ask the marina for its camera');
+    await page.getByLabel('Due', { exact: true }).fill('2027-01-04T12:00');
+    await page.getByRole('button', { name: 'Add the task' }).click();
+    await page.getByText('Added. It stands among the others.').waitFor();
+    await task(page, 'Ask the marina').waitFor();
+    await task(page, 'Ask the marina').locator('summary').first().click();
+    await task(page, 'Ask the marina').getByText('Give it to somebody').click();
+    await page.getByLabel('Who is to do it').selectOption({ label: sam.name });
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByText(`${sam.name} has it`).first().waitFor();
+    await page
+      .getByText(/things speak against closing it now/)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'Close it although this is unfinished' }).click();
+    await page.getByText('Say that you have read what is unfinished.').waitFor();
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await takePictures(page, 'follow-up-incident');
+    await page.getByRole('checkbox', { name: 'I have read what is unfinished' }).check();
+    await page.getByLabel('Why it is closed').fill('Goes on in the office.');
+    await page.getByRole('button', { name: 'Close it although this is unfinished' }).click();
+    await page.getByText('This incident is closed.').waitFor();
+    await page.getByLabel('Why it is opened again').fill('It was the wrong one.');
+    await page.getByRole('button', { name: 'Open it again' }).click();
+    await page.getByRole('button', { name: 'Close it although this is unfinished' }).waitFor();
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it('is read and not changed by counsel, and says so when the service fails', async () => {
+    const counsel = await desk.house.person('counsel');
+    await create(manager, `/api/incidents/${incident.id}/counsel`, { account: counsel.id }).expect(200);
+    const page = await desk.visit(counsel, `/incidents/${incident.id}/follow-up`);
+    const one = task(page, 'Freeze the records');
+    await one.locator('summary').first().click();
+    await one.getByText('What shows that it is done').waitFor();
+    expect(await one.getByRole('button').count()).toBe(0);
+    await page.getByText('A manager closes an incident.').waitFor();
+    const fault = { type: 'about:blank', title: 'The service failed', status: 500, errors: [] };
+    await page.route('**/api/**/tasks', (route) => route.fulfill({ status: 500, json: fault }));
+    await page.reload();
+    await page.getByRole('alert').first().waitFor();
+    await expectReach(page);
+    await page.unroute('**/api/**/tasks');
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await one.waitFor();
+    expect((await tasksOf(manager, incident.id)).length).toBeGreaterThan(5);
+    await page.context().close();
+  });
+});
