@@ -27,9 +27,11 @@ type Filings = {
 export class DecisionBooks {
   constructor(private readonly sections: ServiceSections) {}
 
-  async read(incidentId: string): Promise<IncidentBook> {
-    const { decisions = [], reopenings = [] } = await this.sections.read<Decisions>(incidentId, 'decisions');
-    const filed = await this.sections.read<Filings>(incidentId, 'filings');
+  /** @param at as of which moment (RFC 3339); now, where none is given */
+  async read(incidentId: string, at?: string): Promise<IncidentBook> {
+    const signed = await this.sections.read<Decisions>(incidentId, 'decisions', at);
+    const { decisions = [], reopenings = [] } = signed;
+    const filed = await this.sections.read<Filings>(incidentId, 'filings', at);
     const { filings = [], operatorNotices = [], legalCalls = [] } = filed;
     return { decisions, reopenings, filings, operatorNotices, legalCalls };
   }

@@ -1,6 +1,9 @@
 import { Injectable } from '@nestjs/common';
+import { AsOfDto } from '../../../shared/wire/record-queries.dto.js';
+import { readRecordInput } from '../../../shared/wire/record-reading.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { Determinations } from '../determination/determination.api.js';
+import { readInput } from '../platform/http/read-input.js';
 import { IncidentAccess } from '../record/record.api.js';
 import { DecisionBooks, type IncidentBook } from './decision-books.js';
 import { Decisions } from './decisions.js';
@@ -22,17 +25,23 @@ export class DecisionReader {
     return { determination: stored?.sequence ?? null, items: await this.decisions.dutiesOf(incidentId) };
   }
 
-  async signed(incidentId: string, actor: Actor) {
-    const { decisions, reopenings } = await this.book(incidentId, actor);
+  async signed(incidentId: string, query: unknown, actor: Actor) {
+    const { decisions, reopenings } = await this.book(incidentId, query, actor);
     return { items: decisions, reopenings };
   }
 
-  async items(incidentId: string, list: 'filings' | 'operatorNotices' | 'legalCalls', actor: Actor) {
-    return { items: (await this.book(incidentId, actor))[list] };
+  async items(
+    incidentId: string,
+    list: 'filings' | 'operatorNotices' | 'legalCalls',
+    query: unknown,
+    actor: Actor,
+  ) {
+    return { items: (await this.book(incidentId, query, actor))[list] };
   }
 
-  private async book(incidentId: string, actor: Actor): Promise<IncidentBook> {
+  private async book(incidentId: string, query: unknown, actor: Actor): Promise<IncidentBook> {
+    const { at } = readInput(readRecordInput(AsOfDto, query), 'query');
     await this.access.read(incidentId, actor);
-    return this.books.read(incidentId);
+    return this.books.read(incidentId, at);
   }
 }

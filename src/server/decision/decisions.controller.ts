@@ -1,8 +1,8 @@
-import { Body, Controller, Get, Headers, Param, Post, Res } from '@nestjs/common';
+import { Body, Controller, Get, Headers, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import { type Actor, CurrentActor, CurrentPerson, type PersonActor } from '../accounts/accounts.api.js';
-import { DescribeRoute } from '../platform/http/describe-route.js';
+import { AS_OF, DescribeRoute } from '../platform/http/describe-route.js';
 import { answerCreated } from '../platform/http/entity-tag.js';
 import { DecisionDesk } from './decision-desk.js';
 import { DecisionReader } from './decision-reader.js';
@@ -40,11 +40,12 @@ export class DecisionsController {
     operationId: 'listDecisions',
     summary: 'Everything that was signed, and what reopened it, in order',
     ...INCIDENT,
+    query: AS_OF,
     answer: 'DecisionList',
     refuses: NO_INCIDENT,
   })
-  decisions(@Param('id') id: string, @CurrentActor() actor: Actor): Promise<object> {
-    return this.reader.signed(id, actor);
+  decisions(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor): Promise<object> {
+    return this.reader.signed(id, query, actor);
   }
 
   @Post('decisions')

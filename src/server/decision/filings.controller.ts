@@ -1,8 +1,8 @@
-import { Body, Controller, Get, Headers, Param, Post, Res } from '@nestjs/common';
+import { Body, Controller, Get, Headers, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import { type Actor, CurrentActor, CurrentPerson, type PersonActor } from '../accounts/accounts.api.js';
-import { DescribeRoute } from '../platform/http/describe-route.js';
+import { AS_OF, DescribeRoute } from '../platform/http/describe-route.js';
 import { answerCreated } from '../platform/http/entity-tag.js';
 import { DecisionDesk } from './decision-desk.js';
 import { DecisionReader } from './decision-reader.js';
@@ -23,11 +23,12 @@ export class FilingsController {
     operationId: 'listFilings',
     summary: 'Reports and notices that were made, in order',
     ...INCIDENT,
+    query: AS_OF,
     answer: 'FilingList',
     refuses: NO_INCIDENT,
   })
-  filings(@Param('id') id: string, @CurrentActor() actor: Actor): Promise<object> {
-    return this.reader.items(id, 'filings', actor);
+  filings(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor): Promise<object> {
+    return this.reader.items(id, 'filings', query, actor);
   }
 
   @Post('filings')
@@ -61,11 +62,12 @@ export class FilingsController {
     operationId: 'listOperatorNotices',
     summary: 'What the operators of the craft were told about their duty, and what they say',
     ...INCIDENT,
+    query: AS_OF,
     answer: 'OperatorNoticeList',
     refuses: NO_INCIDENT,
   })
-  notices(@Param('id') id: string, @CurrentActor() actor: Actor): Promise<object> {
-    return this.reader.items(id, 'operatorNotices', actor);
+  notices(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor): Promise<object> {
+    return this.reader.items(id, 'operatorNotices', query, actor);
   }
 
   @Post('operator-notices')
@@ -99,11 +101,12 @@ export class FilingsController {
     operationId: 'listLegalCalls',
     summary: 'Calls to agencies and counsel about what the law asks',
     ...INCIDENT,
+    query: AS_OF,
     answer: 'LegalCallList',
     refuses: NO_INCIDENT,
   })
-  calls(@Param('id') id: string, @CurrentActor() actor: Actor): Promise<object> {
-    return this.reader.items(id, 'legalCalls', actor);
+  calls(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor): Promise<object> {
+    return this.reader.items(id, 'legalCalls', query, actor);
   }
 
   @Post('legal-calls')

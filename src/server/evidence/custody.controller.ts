@@ -1,8 +1,8 @@
-import { Body, Controller, Get, Headers, Param, Post, Res } from '@nestjs/common';
+import { Body, Controller, Get, Headers, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import { type Actor, CurrentActor } from '../accounts/accounts.api.js';
-import { DescribeRoute } from '../platform/http/describe-route.js';
+import { AS_OF, DescribeRoute } from '../platform/http/describe-route.js';
 import { answerCreated } from '../platform/http/entity-tag.js';
 import { CustodyService } from './custody.service.js';
 import { INCIDENT_ID, ITEM_ID } from './evidence-examples.js';
@@ -22,11 +22,12 @@ export class CustodyController {
     operationId: 'listCustody',
     summary: 'Things kept as evidence, each with the gaps in its log',
     params,
+    query: AS_OF,
     answer: 'CustodyItems',
     refuses: { 404: 'There is no such incident.' },
   })
-  list(@Param('id') id: string, @CurrentActor() actor: Actor): Promise<object> {
-    return this.custody.list(id, actor);
+  list(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor): Promise<object> {
+    return this.custody.list(id, query, actor);
   }
 
   @Post()

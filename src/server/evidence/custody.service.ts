@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { listEvidenceCustodyGaps } from '../../../shared/record/evidence-custody-gaps.js';
 import type { CustodyItem } from '../../../shared/record/evidence-section.js';
 import { CustodyItemDto, HandOverDto } from '../../../shared/wire/evidence-custody.dto.js';
+import { AsOfDto } from '../../../shared/wire/record-queries.dto.js';
 import { readRecordInput } from '../../../shared/wire/record-reading.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { CreateOnce } from '../platform/database/create-once.js';
@@ -24,9 +25,10 @@ export class CustodyService {
     private readonly createOnce: CreateOnce,
   ) {}
 
-  async list(incidentId: string, actor: Actor): Promise<{ items: CustodyView[] }> {
+  async list(incidentId: string, query: unknown, actor: Actor): Promise<{ items: CustodyView[] }> {
+    const { at } = readInput(readRecordInput(AsOfDto, query), 'query');
     await this.access.read(incidentId, actor);
-    return { items: (await this.items.all(incidentId)).map(view) };
+    return { items: (await this.items.all(incidentId, at)).map(view) };
   }
 
   async add(incidentId: string, body: unknown, key: string | undefined, actor: Actor): Promise<CustodyView> {

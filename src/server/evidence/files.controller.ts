@@ -8,13 +8,14 @@ import {
   Param,
   Patch,
   Post,
+  Query,
   Res,
   StreamableFile,
 } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import { type Actor, CurrentActor } from '../accounts/accounts.api.js';
-import { DescribeRoute } from '../platform/http/describe-route.js';
+import { AS_OF, DescribeRoute } from '../platform/http/describe-route.js';
 import { answerVersioned } from '../platform/http/entity-tag.js';
 import { attachment } from './attachment.js';
 import { FILE_ID, INCIDENT_ID } from './evidence-examples.js';
@@ -44,11 +45,12 @@ export class FilesController {
     description:
       'Originals of statements, and pictures that may show somebody who died, are for managers, administrators and counsel.',
     params,
+    query: AS_OF,
     answer: 'EvidenceList',
     refuses: NOT_THERE,
   })
-  list(@Param('id') id: string, @CurrentActor() actor: Actor): Promise<object> {
-    return this.files.list(id, actor);
+  list(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor): Promise<object> {
+    return this.files.list(id, query, actor);
   }
 
   @Get(':file')

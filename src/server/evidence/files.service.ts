@@ -2,6 +2,7 @@ import type { Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
 import type { EvidenceFile } from '../../../shared/record/evidence-section.js';
 import { ChangeEvidenceDto } from '../../../shared/wire/evidence-file.dto.js';
+import { AsOfDto } from '../../../shared/wire/record-queries.dto.js';
 import { readRecordInput } from '../../../shared/wire/record-reading.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { assertFresh } from '../platform/http/entity-tag.js';
@@ -40,16 +41,35 @@ export class FilesService {
     private readonly previews: Previews,
   ) {}
 
-  async list(incidentId: string, actor: Actor): Promise<EvidenceList> {
+  /**
+   * As of a moment they are told in the words of then, beside the record of then; who sees a file, and whether its
+   * content is still there, is a matter of now.
+   */
+  async list(incidentId: string, query: unknown, actor: Actor): Promise<EvidenceList> {
+    const { at } = readInput(readRecordInput(AsOfDto, query), 'query');
     await this.access.read(incidentId, actor);
     const record = await this.sections.record(incidentId);
-    const all = await this.files.all(incidentId);
-    const seen = all.filter((file) => this.access.maySee(file, record, actor));
-    return {
-      files: seen.map((file) => fileView(file, record, this.previews.isShowable(file))),
-      restricted: all.length - seen.length,
-      arriving: await this.uploads.arriving(incidentId),
-    };
+    const now = await this.files.all(incidentId);
+    const mayBeSeen = now.filter((file) => this.access.maySee(file, record, actor));
+    if (at === undefined) {
+      return {
+        files: mayBeSeen.map((file) => fileView(file, record, this.previews.isShowable(file))),
+        restricted: now.length - mayBeSeen.length,
+        arriving: await this.uploads.arriving(incidentId),
+      };
+    }
+    const then = await this.files.all(incidentId, at);
+    const recordThen = await this.sections.record(incidentId, at);
+    const seen = then.flatMap((file) => {
+      const present = mayBeSeen.find(({ id }) => id === file.id);
+      if (present === undefined) return [];
+      const { withdrawn } = present;
+      // Words that hold nothing are no field of the record, and so were not read back.
+      const told = { ...file, about: { ...file.about }, ...(withdrawn !== undefined && { withdrawn }) };
+      if (!this.access.maySee(told, record, actor)) return [];
+      return [fileView(told, recordThen, this.previews.isShowable(present))];
+    });
+    return { files: seen, restricted: then.length - seen.length, arriving: [] };
   }
 
   async read(incidentId: string, id: string, actor: Actor): Promise<EvidenceFileView> {

@@ -20,8 +20,9 @@ export class KeptList<T extends Thing> {
     return this.sections.run(work);
   }
 
-  async all(incidentId: string): Promise<T[]> {
-    const document = await this.sections.read<Record<string, T[]>>(incidentId, this.section);
+  /** @param at as of which moment (RFC 3339), without what was withdrawn since; now, where none is given */
+  async all(incidentId: string, at?: string): Promise<T[]> {
+    const document = await this.sections.read<Record<string, T[]>>(incidentId, this.section, at);
     return document[this.member] ?? [];
   }
 

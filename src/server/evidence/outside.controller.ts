@@ -1,8 +1,8 @@
-import { Body, Controller, Get, Headers, Param, Post, Put, Res } from '@nestjs/common';
+import { Body, Controller, Get, Headers, Param, Post, Put, Query, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import { type Actor, CurrentActor } from '../accounts/accounts.api.js';
-import { DescribeRoute } from '../platform/http/describe-route.js';
+import { AS_OF, DescribeRoute } from '../platform/http/describe-route.js';
 import { answerCreated, answerVersioned } from '../platform/http/entity-tag.js';
 import { INCIDENT_ID, ITEM_ID } from './evidence-examples.js';
 import { OutsideService } from './outside.service.js';
@@ -22,11 +22,12 @@ export class OutsideController {
     operationId: 'listOutsideEvidence',
     summary: 'What others hold, the soonest overwritten first, each with what is to be done',
     params,
+    query: AS_OF,
     answer: 'OutsideEvidenceItems',
     refuses: { 404: 'There is no such incident.' },
   })
-  list(@Param('id') id: string, @CurrentActor() actor: Actor): Promise<object> {
-    return this.outside.list(id, actor);
+  list(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor): Promise<object> {
+    return this.outside.list(id, query, actor);
   }
 
   @Post()

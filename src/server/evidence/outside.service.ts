@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { listOutsideEvidenceGaps } from '../../../shared/record/evidence-outside-gaps.js';
 import type { OutsideEvidence } from '../../../shared/record/evidence-section.js';
 import { OutsideEvidenceDto } from '../../../shared/wire/evidence-outside.dto.js';
+import { AsOfDto } from '../../../shared/wire/record-queries.dto.js';
 import { readRecordInput } from '../../../shared/wire/record-reading.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { Clock } from '../platform/clock.js';
@@ -27,10 +28,11 @@ export class OutsideService {
     private readonly clock: Clock,
   ) {}
 
-  async list(incidentId: string, actor: Actor): Promise<{ items: OutsideView[] }> {
+  async list(incidentId: string, query: unknown, actor: Actor): Promise<{ items: OutsideView[] }> {
+    const { at } = readInput(readRecordInput(AsOfDto, query), 'query');
     await this.access.read(incidentId, actor);
-    const items = await this.items.all(incidentId);
-    return { items: items.sort(soonestFirst).map((item) => this.view(item)) };
+    const items = await this.items.all(incidentId, at);
+    return { items: items.sort(soonestFirst).map((item) => this.view(item, at)) };
   }
 
   async add(incidentId: string, body: unknown, key: string | undefined, actor: Actor): Promise<OutsideView> {
@@ -65,8 +67,8 @@ export class OutsideService {
     });
   }
 
-  private view(item: OutsideEvidence): OutsideView {
-    return { ...item, gaps: listOutsideEvidenceGaps(item, Date.parse(this.clock.now())) };
+  private view(item: OutsideEvidence, at = this.clock.now()): OutsideView {
+    return { ...item, gaps: listOutsideEvidenceGaps(item, Date.parse(at)) };
   }
 }
 

@@ -1,9 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import type { JsonObject } from '../../../shared/record/json-value.js';
+import { replayAmendments } from '../../../shared/record/replay-amendments.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import type { IncidentRow } from './database/incident.row.js';
+import { AmendmentsRepository } from './database/amendments.repository.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
+import { pastOf } from './history.service.js';
 import { type IncidentOutline, outlineOf, recordOf } from './incident-views.js';
 import { RecordLog } from './record-log.js';
 import { SectionWriter, unwritten } from './section-writer.js';
@@ -32,6 +35,7 @@ export class ServiceSections {
   constructor(
     private readonly log: RecordLog,
     private readonly incidents: IncidentsRepository,
+    private readonly amendments: AmendmentsRepository,
     private readonly writer: SectionWriter,
     private readonly content: WithdrawnContent,
   ) {}
@@ -41,9 +45,14 @@ export class ServiceSections {
     return this.log.run(work);
   }
 
-  /** Everything that people wrote about an incident, with its head. */
-  async record(incidentId: string): Promise<IncidentRecord> {
-    return recordOf(await this.incidents.sections(incidentId));
+  /**
+   * Everything that people wrote about an incident, with its head.
+   * @param at as of which moment (RFC 3339), without what was withdrawn since; now, where none is given
+   */
+  async record(incidentId: string, at?: string): Promise<IncidentRecord> {
+    if (at === undefined) return recordOf(await this.incidents.sections(incidentId));
+    const past = [...(await this.past(incidentId, at))];
+    return recordOf(past.map(([section, { document }]) => ({ section, document })));
   }
 
   /**
@@ -64,9 +73,20 @@ export class ServiceSections {
     return this.incidents.ids(after, limit);
   }
 
-  /** A section as it stands; empty while nobody has written it. */
-  async read<T extends object>(incidentId: string, section: ServiceSection): Promise<Partial<T>> {
-    return ((await this.incidents.section(incidentId, section))?.document ?? {}) as Partial<T>;
+  /**
+   * A section as it stands, or as it stood at a moment, without what was withdrawn since; empty while nobody had
+   * written it.
+   */
+  async read<T extends object>(
+    incidentId: string,
+    section: ServiceSection,
+    at?: string,
+  ): Promise<Partial<T>> {
+    const found =
+      at === undefined
+        ? await this.incidents.section(incidentId, section)
+        : (await this.past(incidentId, at)).get(section);
+    return (found?.document ?? {}) as Partial<T>;
   }
 
   /**
@@ -102,6 +122,10 @@ export class ServiceSections {
     const gone: string[] = [];
     for (const path of paths) gone.push(...(await this.content.pathsUnder(incidentId, section, path)));
     await this.content.takeOut(incident, before, gone, reason, actor, document as JsonObject);
+  }
+
+  private async past(incidentId: string, at: string) {
+    return replayAmendments((await this.amendments.ofIncident(incidentId, at)).map(pastOf));
   }
 
   private async found(id: string): Promise<IncidentRow> {

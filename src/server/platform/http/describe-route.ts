@@ -23,6 +23,9 @@ interface RouteText {
   readonly params?: Readonly<Record<string, string>>;
 }
 
+/** The query of a list that is also told as it was at a moment. */
+export const AS_OF = { 'at?': '2026-06-13T18:00:00-05:00' };
+
 const schemaOf = (name: string) => ({ $ref: `#/components/schemas/${name}` });
 const PROBLEM = { 'application/problem+json': { schema: schemaOf('Problem') } };
 
