@@ -89,8 +89,12 @@ export class UndoingDto {
   why: string;
 }
 
-/** A craft that is not back, by its unit or by its outing. */
+/** A craft that is not back, by its unit. */
 export class OpenNotBackDto {
+  /** Chosen by a phone without signal, so that times can be stamped before the service knows of it. */
+  @Value(uuid)
+  id?: string;
+
   @Needed(words('the unit of the craft, such as PWC 7', 60))
   unit: string;
 }
@@ -147,6 +151,10 @@ export class NotIncidentDto {
 }
 
 export class OpenCountDto {
+  /** Chosen by a phone without signal, so that craft can be counted before the service knows of it. */
+  @Value(uuid)
+  id?: string;
+
   /** Counts the craft of one station and those of no station; without it, the whole fleet. */
   @Value(uuid)
   stationId?: string;
@@ -165,6 +173,10 @@ export class CountAnswerDto {
   /** Where, for a craft that is known to be elsewhere: the shop, the sheriff's yard, another station. */
   @Value(words('where it is'))
   where?: string;
+
+  /** When somebody looked, where that is not now: an answer that waited for signal. */
+  @Value(instant)
+  at?: string;
 }
 
 /**

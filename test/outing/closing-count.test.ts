@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { beforeAll, expect, it } from 'vitest';
 import { type Browser, create, describeHouse, HOUR, type Person } from '../accounts/house.js';
 import { bodyOf } from '../follow-up/desk.js';
@@ -43,7 +44,8 @@ describeHouse('the count at closing', (house) => {
     await outOn('PWC 7');
     await outOn('PWC 8');
     const id = await begin();
-    await create(staff, '/api/closing-counts', {}).expect(409);
+    const again = await create(staff, '/api/closing-counts', {}).expect(409);
+    expect(bodyOf<{ current: Count }>(again).current.id).toBe(id);
     await answer(id, 'PWC 7', 'in').expect(200);
     await answer(id, 'PWC 8', 'out', {}, device).expect(200);
     const refused = await close(id);
@@ -88,6 +90,23 @@ describeHouse('the count at closing', (house) => {
     expect((await close(id)).status).toBe(409);
     await answer(id, 'PWC 9', 'out').expect(200);
     expect((await close(id)).body).toMatchObject({ outcome: { opened: ['PWC 9'], markedBack: [] } });
+  });
+
+  it('takes an answer that waited for signal at the moment at which somebody looked', async () => {
+    const id = randomUUID();
+    await create(device, '/api/closing-counts', { id }).expect(201);
+    const looked = house().now();
+    house().letPass(1000);
+    await outOn('PWC 10');
+    await answer(id, 'PWC 10', 'in', { at: looked }).expect(200);
+    expect((await read(id)).unanswered).toContain('PWC 10');
+    await answer(id, 'PWC 10', 'in', { at: new Date(Date.parse(house().now()) + HOUR).toISOString() }).expect(
+      200,
+    );
+    expect((await read(id)).unanswered).not.toContain('PWC 10');
+    for (const unit of ['PWC 7', 'PWC 8', 'PWC 9'])
+      await answer(id, unit, unit === 'PWC 7' ? 'in' : 'out').expect(200);
+    expect((await close(id)).body).toMatchObject({ outcome: { opened: [], markedBack: ['PWC 10'] } });
   });
 
   it('says which "not back" is still to be ended, and ends none by itself', async () => {

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { beforeAll, expect, it } from 'vitest';
 import { type Browser, create, describeHouse, HOUR } from '../accounts/house.js';
 import { bodyOf } from '../follow-up/desk.js';
@@ -63,7 +64,8 @@ describeHouse('craft that are not back', (house) => {
       'sheriff',
       'coast-guard',
     ]);
-    await create(staff, '/api/not-back', { unit: 'PWC 7' }).expect(409);
+    const second = await create(staff, '/api/not-back', { unit: 'PWC 7' }).expect(409);
+    expect(bodyOf<{ current: NotBack }>(second).current.id).toBe(opened.id);
     const at = `/api/not-back/${opened.id}`;
     const once = stampOf('sheriff', house().now());
     await create(staff, `${at}/stamps`, once, 'key-of-a-stamp-0001').expect(200);
@@ -110,7 +112,10 @@ describeHouse('craft that are not back', (house) => {
   });
 
   it('keeps aground, stolen and found empty in sight until somebody answers whether it is an incident', async () => {
-    const { id } = await open(staff, 'PWC 9');
+    const id = randomUUID();
+    expect(bodyOf(await create(staff, '/api/not-back', { id, unit: 'PWC 9' }).expect(201))).toMatchObject({
+      id,
+    });
     const at = `/api/not-back/${id}`;
     const ended = bodyOf<NotBack>(await create(staff, `${at}/ending`, { ended: 'aground' }).expect(200));
     expect(ended.proposesIncident).not.toBeNull();

@@ -8,7 +8,7 @@ import { UnitOfWork } from '../platform/database/unit-of-work.js';
 import { assertFresh } from '../platform/http/entity-tag.js';
 import { ProblemException, problemOfStatus } from '../platform/http/problem.js';
 import { readInput } from '../platform/http/read-input.js';
-import { refuse } from '../platform/http/refuse.js';
+import { refuse, refuseForCurrent } from '../platform/http/refuse.js';
 import type { ClosingCountRow, CountedCraft, CountOutcome } from './database/closing-count.row.js';
 import { ClosingCountsRepository } from './database/closing-counts.repository.js';
 import { NotBackRepository } from './database/not-back.repository.js';
@@ -52,14 +52,18 @@ export class ClosingCounts {
   }
 
   async open(body: unknown, key: string | undefined, actor: Actor): Promise<CountReceipt> {
-    const { stationId } = readInput(readOutingInput(OpenCountDto, body));
+    const { stationId, id: wanted } = readInput(readOutingInput(OpenCountDto, body));
     const station = stationId === undefined ? null : await this.fleet.station(stationId);
     const id = await this.steps.once({ operation: 'closing-count', key, body }, actor, async (now) => {
       const day = this.fleet.clockOf(station).localDate(Date.parse(now));
-      if ((await this.counts.openAt(stationId ?? null, day)) !== null) {
-        refuse(409, 'A count of this day is open: go on with it.', '/stationId');
+      const open = await this.counts.openAt(stationId ?? null, day);
+      if (open !== null) {
+        const detail = 'A count of this day is open: go on with it.';
+        refuseForCurrent(detail, '/stationId', await this.shown(open.id, actor));
       }
-      const count = randomUUID();
+      const count = wanted ?? randomUUID();
+      if ((await this.counts.find(count)) !== null)
+        refuse(409, 'Another one has this id: leave it out.', '/id');
       await this.counts.add({
         id: count,
         stationId: stationId ?? null,
@@ -85,13 +89,14 @@ export class ClosingCounts {
 
   /** Answers for one craft; a later answer for the same craft takes the place of an earlier one, which stays in the events. */
   async answer(id: string, body: unknown, key: string | undefined, actor: Actor): Promise<CountReceipt> {
-    const { unit, answer, where } = readInput(readCountAnswer(body));
+    const { unit, answer, where, at } = readInput(readCountAnswer(body));
     await this.steps.once({ operation: 'count-answer', key, body: { id, body } }, actor, async (now) => {
       const row = await this.found(id);
       if (row.closedAt !== null) refuse(409, 'This count is closed and signed: begin a new one.');
       const { id: craftId, unitName } = await this.fleet.called(unit);
       const { personName: person } = actor;
-      const said: CountedCraft = { craftId, unitName, answer, where: where ?? null, person, at: now };
+      const seen = at === undefined || Date.parse(at) > Date.parse(now) ? now : new Date(at).toISOString();
+      const said: CountedCraft = { craftId, unitName, answer, where: where ?? null, person, at: seen };
       const others = row.answers.filter((one) => one.craftId !== craftId);
       await this.counts.change({ id, answers: [...others, said], version: row.version + 1 });
       return { subject: 'count', subjectId: id, kind: 'answered', document: said };

@@ -16,7 +16,7 @@ import { Clock } from '../platform/clock.js';
 import { UnitOfWork } from '../platform/database/unit-of-work.js';
 import { assertFresh } from '../platform/http/entity-tag.js';
 import { readInput } from '../platform/http/read-input.js';
-import { refuse } from '../platform/http/refuse.js';
+import { refuse, refuseForCurrent } from '../platform/http/refuse.js';
 import { NotBackRepository } from './database/not-back.repository.js';
 import type { NotBackRow } from './database/not-back.row.js';
 import { OutingsRepository } from './database/outings.repository.js';
@@ -44,20 +44,22 @@ export class NotBacks {
   ) {}
 
   async open(body: unknown, key: string | undefined, actor: Actor): Promise<NotBackReceipt> {
-    const { unit } = readInput(readOutingInput(OpenNotBackDto, body));
+    const { unit, id: wanted } = readInput(readOutingInput(OpenNotBackDto, body));
     const id = await this.steps.once({ operation: 'not-back', key, body }, actor, async (now) => {
       const craft = await this.fleet.called(unit);
-      if ((await this.notBacks.openOf(craft.id)) !== null) {
-        refuse(409, `${craft.unitName} is being looked for already: see "not back".`, '/unit');
+      const open = await this.notBacks.openOf(craft.id);
+      if (open !== null) {
+        const detail = `${craft.unitName} is being looked for already: see "not back".`;
+        refuseForCurrent(detail, '/unit', await this.reader.shown(open.id, actor));
       }
-      return this.begin(craft, actor, now);
+      return this.begin(craft, actor, now, wanted);
     });
     return this.reader.shown(id, actor);
   }
 
   /** Within a unit of work; says what happened. */
-  async begin({ id: craftId }: CraftInUse, actor: Actor, now: string) {
-    const id = randomUUID();
+  async begin({ id: craftId }: CraftInUse, actor: Actor, now: string, id: string = randomUUID()) {
+    if ((await this.notBacks.find(id)) !== null) refuse(409, 'Another one has this id: leave it out.', '/id');
     const outing = await this.repository.outOf(craftId);
     await this.notBacks.add({
       id,

@@ -20,6 +20,22 @@ export const ROUTES: readonly PageRoute[] = [
     nav: titles.call,
     navPath: '/call',
   },
+  {
+    path: '/out-and-back',
+    load: () => import('../outing/out-and-back-page.js'),
+    who: [...STAFF, 'device'],
+    nav: titles.outAndBack,
+  },
+  {
+    path: '/out-and-back/closing-count/:id?',
+    load: () => import('../outing/closing-count-page.js'),
+    who: [...STAFF, 'device'],
+  },
+  {
+    path: '/out-and-back/not-back/:id',
+    load: () => import('../outing/not-back-page.js'),
+    who: [...STAFF, 'device'],
+  },
   { path: '/incidents/:id', load: () => import('../record/overview-page.js'), who: [...STAFF, 'counsel'] },
   {
     path: '/register',

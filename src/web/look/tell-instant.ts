@@ -35,3 +35,13 @@ export function tellClock(instant: string, timeZone = ownZone()): string {
 export function dayIn(timeZone = ownZone(), instant = Date.now()): string {
   return isoIn(timeZone, instant).slice(0, 10);
 }
+
+/** `Thursday 26 November` of a day such as 2026-11-26, which has no zone. */
+export function tellDay(day: string): string {
+  return new Date(`${day}T12:00:00Z`).toLocaleDateString(language() === 'en' ? 'en-GB' : 'es', {
+    timeZone: 'UTC',
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+  });
+}

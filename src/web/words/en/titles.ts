@@ -1,6 +1,7 @@
 /** Names of pages, for the list at the top and for links: one word for one thing. */
 export const titles = {
   call: 'Call for help',
+  outAndBack: 'Out and back',
   register: 'Register',
   fleet: 'Fleet',
   places: 'Places',

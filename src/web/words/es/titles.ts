@@ -2,6 +2,7 @@ import type { Titles } from '../en/titles.js';
 
 export const titles: Titles = {
   call: 'Pedir ayuda',
+  outAndBack: 'Salidas y regresos',
   register: 'Registro de incidentes',
   fleet: 'Flota',
   places: 'Lugares',
