@@ -5,6 +5,7 @@ import { Field } from '../look/field.js';
 import { call as say } from '../words/call.js';
 import type { Where } from './call-draft.js';
 import { positionOfWhere } from './tell-where.js';
+import { WhereOnMap } from './where-on-map.js';
 import type { ChoicePlace, Choices } from './use-choices.js';
 
 interface WhereElseProps {
@@ -13,8 +14,10 @@ interface WhereElseProps {
 }
 
 /** A named place, coordinates in any usual notation, plain words, or a tap on the map. */
-export function WhereElse({ choices: { places }, keep }: WhereElseProps) {
+export function WhereElse({ choices, keep }: WhereElseProps) {
+  const { places } = choices;
   const [typed, setTyped] = useState('');
+  const [onMap, setOnMap] = useState(false);
   const reading = typed.trim() === '' ? null : parsePosition(typed);
   const keepPlace = ({ id, name, latitude, longitude }: ChoicePlace): void =>
     keep(
@@ -60,6 +63,11 @@ export function WhereElse({ choices: { places }, keep }: WhereElseProps) {
         <Button look="main" onPress={keepTyped}>
           {say.where.keep}
         </Button>
+      )}
+      {onMap ? (
+        <WhereOnMap choices={choices} keep={keep} />
+      ) : (
+        <Button onPress={() => setOnMap(true)}>{say.where.map}</Button>
       )}
     </>
   );

@@ -102,6 +102,8 @@ export class DrawnMap {
   }
 
   remove(): void {
+    // A change of size is told a moment later, and by then there may be no map to look at.
+    this.map.off('moveend');
     this.map.remove();
   }
 

@@ -3,7 +3,7 @@ import { Button } from '../look/button.js';
 import { register as say } from '../words/register.js';
 import { Clock, Reports, When } from './line-parts.js';
 import type { RegisterLine } from './register-answers.js';
-import { aboutOf, whatOf } from './tell-line.js';
+import { aboutOf, whatOf, whereOf } from './tell-line.js';
 
 export interface ListProps {
   readonly lines: readonly RegisterLine[];
@@ -27,7 +27,7 @@ export function RegisterList({ lines, zone, map }: ListProps) {
           </Link>
           <p>{aboutOf(line)}</p>
           <p class="quiet">
-            {line.summary.where ?? say.whereUnknown} · <When line={line} zone={zone} /> ·{' '}
+            {whereOf(line) ?? say.whereUnknown} · <When line={line} zone={zone} /> ·{' '}
             {say.statuses[line.status]}
           </p>
           {line.duties !== undefined && (

@@ -2,7 +2,7 @@ import { Link } from 'wouter-preact';
 import { register as say } from '../words/register.js';
 import { Clock, Reports, When } from './line-parts.js';
 import type { ListProps } from './register-list.js';
-import { aboutOf, whatOf } from './tell-line.js';
+import { aboutOf, whatOf, whereOf } from './tell-line.js';
 
 /** The whole sheet at a desk and on paper. */
 export function RegisterTable({ lines, zone }: Omit<ListProps, 'map'>) {
@@ -34,7 +34,7 @@ export function RegisterTable({ lines, zone }: Omit<ListProps, 'map'>) {
                 <br />
                 {aboutOf(line)}
               </td>
-              <td>{line.summary.where ?? <span class="quiet">{say.whereUnknown}</span>}</td>
+              <td>{whereOf(line) ?? <span class="quiet">{say.whereUnknown}</span>}</td>
               <td>
                 <When line={line} zone={zone} />
               </td>

@@ -1,3 +1,4 @@
+import { formatPosition } from '../../../shared/place/format-position.js';
 import type { SignOf } from '../look/sign.js';
 import { register as say } from '../words/register.js';
 import type { LineDuty, RegisterLine } from './register-answers.js';
@@ -8,6 +9,13 @@ export function whatOf({ summary: { casualtyTypes = [], said, kind } }: Register
   if (first !== undefined) return say.casualties[first] ?? first;
   if (said !== undefined && said !== '') return `“${said}”`;
   return kind === undefined ? say.nothingSaid : ((say.kinds as Record<string, string>)[kind] ?? kind);
+}
+
+/** Where it was: in words, else its position; null where neither is known. */
+export function whereOf({ summary: { where, position } }: RegisterLine): string | null {
+  if (where !== undefined && where !== '') return where;
+  if (position === undefined) return null;
+  return formatPosition(position.latitude, position.longitude, 'degrees-minutes', 2);
 }
 
 /** Which craft, and what became of the people: `PWC 7 · Injured, Unhurt`. */

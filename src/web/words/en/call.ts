@@ -51,6 +51,7 @@ export const call = {
     writtenHint: 'As they were said: 33 49.2 N 96 34.5 W, 33.8205 -96.5750, a grid, or plain words.',
     keep: 'Keep this',
     map: 'Tap it on a map',
+    mapHint: 'Tap where it is. Nothing is kept before you say so.',
     otherWay: 'Elsewhere or in words',
   },
   people: {

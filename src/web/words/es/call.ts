@@ -51,6 +51,7 @@ export const call: CallWords = {
     writtenHint: 'Como las dijeron: 33 49.2 N 96 34.5 W, 33.8205 -96.5750, una cuadrícula o palabras.',
     keep: 'Guardar esto',
     map: 'Tocarlo en un mapa',
+    mapHint: 'Toque dónde es. No se guarda nada hasta que usted lo diga.',
     otherWay: 'En otro lugar o con palabras',
   },
   people: {
