@@ -21,7 +21,7 @@ afterAll(() => desk.close());
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
 const choose = (page: Page, name: string) =>
-  page.getByRole('radio', { name, exact: true }).check({ force: true });
+  page.getByRole('radio', { name, exact: true }).click({ force: true });
 const ask = (page: Page, question: string) => page.getByRole('heading', { name: question }).waitFor();
 const sent = (page: Page) => page.getByText(/^Sent \d\d:\d\d/).waitFor();
 

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Button } from '../look/button.js';
 import { MapOnDemand } from '../map/map-on-demand.js';
 import { type MapPoint, placedOf } from '../map/map-types.js';
@@ -16,6 +16,10 @@ interface WhereOnMapProps {
 export function WhereOnMap({ choices: { places, stations }, keep }: WhereOnMapProps) {
   const [mark, setMark] = useState<MapPoint | null>(null);
   const named = useMemo(() => placedOf([...places, ...stations]), [places, stations]);
+  const readBack = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (mark !== null) readBack.current?.scrollIntoView({ block: 'nearest' });
+  }, [mark]);
   const where: Where | null = mark && { how: 'map', ...mark };
   const position = where && positionOfWhere(where);
   const near = where && nearestOf(where, [...places, ...stations])?.words;
@@ -27,14 +31,16 @@ export function WhereOnMap({ choices: { places, stations }, keep }: WhereOnMapPr
         mark={mark}
         onTap={(point) => setMark(rounded(point))}
       />
-      <p role="status">
-        {position === null ? say.where.mapHint : [position, near].filter(Boolean).join(', ')}
-      </p>
-      {where !== null && position !== null && (
-        <Button look="main" onPress={() => keep(where, `${position}, tapped on the map`)}>
-          {say.where.keep}
-        </Button>
-      )}
+      <div class="read-back" ref={readBack}>
+        <p role="status">
+          {position === null ? say.where.mapHint : [position, near].filter(Boolean).join(', ')}
+        </p>
+        {where !== null && position !== null && (
+          <Button look="main" onPress={() => keep(where, `${position}, tapped on the map`)}>
+            {say.where.keep}
+          </Button>
+        )}
+      </div>
     </>
   );
 }

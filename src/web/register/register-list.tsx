@@ -22,7 +22,7 @@ export function RegisterList({ lines, zone, map }: ListProps) {
     <ol class="register-list">
       {lines.map((line) => (
         <li key={line.id} {...(map?.picked === line.id && { class: 'picked' })} id={`line-${line.id}`}>
-          <Link class="register-link" href={`/incidents/${line.id}/duties`}>
+          <Link class="register-link" href={`/incidents/${line.id}`}>
             <span class="reference">{line.reference}</span> <strong>{whatOf(line)}</strong>
           </Link>
           <p>{aboutOf(line)}</p>

@@ -33,7 +33,7 @@ export function RegisterMap({ lines, picked, pick }: RegisterMapProps) {
         {chosen !== undefined && (
           <>
             {say.map.picked}:{' '}
-            <Link class="register-link" href={`/incidents/${chosen.id}/duties`}>
+            <Link class="register-link" href={`/incidents/${chosen.id}`}>
               <span class="reference">{chosen.reference}</span> <strong>{whatOf(chosen)}</strong>
             </Link>
           </>

@@ -25,7 +25,7 @@ export function RegisterTable({ lines, zone }: Omit<ListProps, 'map'>) {
           {lines.map((line) => (
             <tr key={line.id}>
               <th scope="row">
-                <Link class="register-link" href={`/incidents/${line.id}/duties`}>
+                <Link class="register-link" href={`/incidents/${line.id}`}>
                   {line.reference}
                 </Link>
               </th>
