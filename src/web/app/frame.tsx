@@ -4,8 +4,10 @@ import { Link, useLocation } from 'wouter-preact';
 import { UnsentBadge } from '../device/unsent-badge.js';
 import { Button } from '../look/button.js';
 import { NewerVersion } from './newer-version.js';
+import { usePickedPerson } from '../session/picked-person.js';
 import { signOut, useSession } from '../session/session.js';
 import { common } from '../words/common.js';
+import { pin } from '../words/pin.js';
 import { chooseLanguage, language } from '../words/speak.js';
 import { maySee } from './may-see.js';
 import { ROUTES } from './routes.js';
@@ -71,7 +73,7 @@ function Self() {
           {me.name}, {common.roles[me.role]}
         </Link>
       )}
-      {me === null && device !== null && <span>{device.name}</span>}
+      {me === null && device !== null && <WhoWrites device={device.name} />}
       {me === null ? (
         <Link href="/sign-in">{common.signIn}</Link>
       ) : (
@@ -83,6 +85,16 @@ function Self() {
         <span lang={language() === 'en' ? 'es' : 'en'}>{common.language}</span>
       </Button>
     </div>
+  );
+}
+
+/** On a shared device: it, and whose name is picked. */
+function WhoWrites({ device }: { device: string }) {
+  const picked = usePickedPerson();
+  return (
+    <Link class="who" href="/who">
+      {device}: {picked?.personName ?? pin.who.pick}
+    </Link>
   );
 }
 

@@ -95,5 +95,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../session/password-page.js'),
     who: [...STAFF, 'counsel'],
   },
+  { path: '/pin', load: () => import('../session/pin-page.js'), who: STAFF },
+  { path: '/who', load: () => import('../session/who-page.js'), who: [...STAFF, 'device'] },
   { path: '/enrol', load: () => import('../session/enrol-page.js'), who: ['anyone'] },
 ];

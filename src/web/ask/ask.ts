@@ -1,4 +1,6 @@
 import { noteServerTime } from '../device/clock-offset.js';
+import { pickedPerson } from '../session/picked-person.js';
+import { session } from '../session/session-state.js';
 import { askToSignInAgain } from '../session/sign-in-again.js';
 import { AskError, errorOf, type Problem, unreachable } from './ask-error.js';
 
@@ -62,8 +64,16 @@ function headersOf(body: unknown, { version, key, headers }: Asking): Record<str
     ...(body !== undefined && !(body instanceof Blob) && { 'content-type': 'application/json' }),
     ...(version !== undefined && { 'if-match': `"${version}"` }),
     ...(key !== undefined && { 'idempotency-key': key }),
+    ...nameOnDevice(),
     ...headers,
   };
+}
+
+/** On a shared device, whose name was picked; what was queued says its own. */
+function nameOnDevice(): Record<string, string> {
+  const { me, device } = session.value;
+  const picked = pickedPerson.value;
+  return me === null && device !== null && picked !== null ? { 'desk-person': picked.accountId } : {};
 }
 
 /** What is no JSON came from something between, such as the sign-in page of a hotel: the service was not reached. */

@@ -1,11 +1,16 @@
+import { Link } from 'wouter-preact';
 import { Page } from '../look/page.js';
 import { session as say } from '../words/session.js';
+import { pin } from '../words/pin.js';
 import { PasswordForm } from './password-form.js';
 
 export default function PasswordPage() {
   return (
     <Page title={say.password.title}>
       <PasswordForm />
+      <p class="links-line">
+        <Link href="/pin">{pin.toPin}</Link>
+      </p>
     </Page>
   );
 }

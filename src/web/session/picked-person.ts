@@ -1,4 +1,6 @@
 import { Store, useStore } from '../app/store.js';
+import { drop, find, keep } from '../device/sealed-store.js';
+import { dayIn } from '../look/tell-instant.js';
 
 /** Whose name was picked on an enrolled device: what is entered stands under it, to be confirmed by their PIN. */
 export interface PickedPerson {
@@ -10,8 +12,31 @@ export interface PickedPerson {
   readonly confirmedAt: string | null;
 }
 
+const KEPT_AS = 'picked';
+
 export const pickedPerson = new Store<PickedPerson | null>(null);
 
 export function usePickedPerson(): PickedPerson | null {
   return useStore(pickedPerson);
+}
+
+/** Picks somebody, or nobody with null; it outlives the browser. */
+export async function pickPerson(picked: PickedPerson | null): Promise<void> {
+  pickedPerson.set(picked);
+  try {
+    await (picked === null ? drop('self', KEPT_AS) : keep('self', KEPT_AS, picked));
+  } catch (error) {
+    console.warn('This device cannot remember whose name was picked.', error);
+  }
+}
+
+/** Takes up who was picked before; a name of yesterday is not picked today, as another may hold the phone. */
+export async function takeUpPicked(): Promise<void> {
+  try {
+    const kept = await find<PickedPerson>('self', KEPT_AS);
+    const isOfToday = kept !== undefined && dayIn(undefined, Date.parse(kept.since)) === dayIn();
+    pickedPerson.set(isOfToday ? kept : null);
+  } catch (error) {
+    console.warn('This device keeps nothing.', error);
+  }
 }

@@ -3,6 +3,7 @@ import { AskError } from '../ask/ask-error.js';
 import { ask } from '../ask/ask.js';
 import { queryClient } from '../ask/query-client.js';
 import { empty, find, keep, wipe } from '../device/sealed-store.js';
+import { pickPerson, takeUpPicked } from './picked-person.js';
 import { type EnrolledDevice, type Me, type Session, session } from './session-state.js';
 
 const KEPT_AS = 'session';
@@ -16,6 +17,7 @@ export function useSession(): Session {
 /** Finds out who is there. Without signal it is whom this device remembers. */
 export async function beginSession(): Promise<void> {
   const before = await remembered();
+  await takeUpPicked();
   try {
     const [me, device] = await Promise.all([whoIs<Me>('/api/session'), whichDevice()]);
     await settle({ ready: true, me, device, remembered: false });
@@ -29,6 +31,8 @@ export async function beginSession(): Promise<void> {
 export async function signIn(signInName: string, password: string): Promise<void> {
   const me = await ask<Me>('/api/session', { method: 'POST', body: { signInName, password }, quiet: true });
   if (session.value.me !== null && session.value.me.accountId !== me.accountId) await forgetAnswers();
+  // Who signs in writes under their own name, and so does whoever comes after them.
+  await pickPerson(null);
   await settle({ ...session.value, ready: true, me, remembered: false });
   await queryClient.invalidateQueries();
 }
@@ -51,6 +55,12 @@ export async function enrol(code: string): Promise<EnrolledDevice> {
 export async function passwordChosen(): Promise<void> {
   const { me } = session.value;
   if (me !== null) await settle({ ...session.value, me: { ...me, passwordDue: false } });
+}
+
+/** The person has a PIN now. */
+export async function pinChosen(): Promise<void> {
+  const { me } = session.value;
+  if (me !== null) await settle({ ...session.value, me: { ...me, hasPin: true } });
 }
 
 /**

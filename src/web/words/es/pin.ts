@@ -1,0 +1,45 @@
+import type { PinWords } from '../en/pin.js';
+
+export const pin: PinWords = {
+  title: 'Su PIN',
+  lead: 'En un teléfono compartido usted elige su nombre y confirma con su PIN que las anotaciones son suyas.',
+  has: 'Usted tiene un PIN. Uno nuevo lo reemplaza.',
+  password: 'Contraseña actual',
+  pin: 'PIN nuevo',
+  pinHint: 'De 4 a 8 cifras. Ni en serie ni una sola cifra repetida.',
+  again: 'El mismo PIN otra vez',
+  notSame: 'No es igual al PIN de arriba.',
+  button: 'Guardar este PIN',
+  done: 'Su PIN quedó guardado.',
+  toPassword: 'Cambiar su contraseña',
+  toPin: 'Su PIN para teléfonos compartidos',
+  who: {
+    title: '¿Quién escribe?',
+    lead: 'Elija su nombre. Lo que se anote en este aparato queda a ese nombre.',
+    signedIn: (name) => `Su sesión está abierta como ${name}: lo que anote queda a ese nombre.`,
+    onDuty: 'Hoy de turno',
+    empty:
+      'Hoy no hay nadie en la lista de turnos. Las anotaciones quedan entonces solo a nombre del aparato; un gerente lleva la lista.',
+    pick: 'Sin nombre elegido',
+    picked: (name) => `Escribe ${name}`,
+    since: (clock) => `Desde las ${clock}, aún sin confirmar.`,
+    confirmed: (clock) =>
+      `Confirmado a las ${clock}. Lo que se anote desde ahora espera la próxima confirmación.`,
+    pin: 'PIN',
+    confirm: 'Son mías: confirmar',
+    confirmLead: 'Confirma lo anotado en este aparato a su nombre desde que lo eligió.',
+    noPin: 'Si no tiene PIN, inicie sesión una vez y elija uno en su nombre.',
+    other: 'Escribe otra persona',
+    put: (name) => `${name} ya no está elegido. Lo que anotó queda a su nombre.`,
+    duties: {
+      'shift-lead': 'jefe de turno',
+      dock: 'muelle',
+      'check-in': 'devoluciones',
+      briefing: 'instrucciones',
+      guide: 'guía',
+      rescue: 'rescate',
+      maintenance: 'mantenimiento',
+      office: 'oficina',
+    },
+  },
+};
