@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { bundleCommand } from './bundle-command.mjs';
 import { bundleWeb } from './bundle-web.mjs';
+import { compressFiles } from './compress-files.mjs';
 
 /**
  * The build: TypeScript to dist/, then the data that the compiled code prepares (rule packs, state lines),
@@ -56,6 +57,7 @@ async function prepareStateLines() {
   // The browser determines without signal too, and finds the states by the same lines.
   await mkdir(join(DIST, 'web', 'data'), { recursive: true });
   await cp(join(DIST, 'data', 'state-lines.bin'), join(DIST, 'web', 'data', 'state-lines.bin'));
+  await compressFiles(join(DIST, 'web', 'data'));
 }
 
 /** The published schemas, one folder, so that the service hands out exactly what lies in forms/. */

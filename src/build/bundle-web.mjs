@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { cp, readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'vite';
+import { compressFiles } from './compress-files.mjs';
 
 const COMMON = {
   configFile: false,
@@ -30,6 +31,7 @@ export async function bundleWeb(root) {
     },
   });
   await bundleWorker(root, outDir);
+  await compressFiles(join(outDir, 'assets'));
   await cp(join(root, 'fixtures', 'samples'), join(outDir, 'samples'), { recursive: true });
 }
 

@@ -1,11 +1,13 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { Controller, Get, Module } from '@nestjs/common';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { NestFactory } from '@nestjs/core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { loadRulePacks } from '../../src/server/law/law.api.js';
 import { ProblemFilter } from '../../src/server/platform/http/problem.filter.js';
+import { projectRoot } from '../../src/server/platform/project-root.js';
 import { RouteTable } from '../../src/server/platform/http/route-table.js';
 import { openApp } from '../support/app.js';
 
@@ -62,6 +64,29 @@ describe('the service', () => {
     });
     expect(headers['content-security-policy']).toMatch(/^default-src 'self';/);
     expect(headers['content-security-policy']).not.toContain('unsafe');
+  });
+});
+
+describe('the files of the browser client', () => {
+  it('go out compressed to whoever takes that, and as they are to others', async () => {
+    const folder = join(projectRoot(), 'dist', 'web', 'assets');
+    const script = readdirSync(folder).find((file) => file.endsWith('.js')) ?? '';
+    const url = `/assets/${script}`;
+    const plain = await app.inject(url);
+    expect(plain.headers['content-encoding']).toBeUndefined();
+    expect(plain.rawPayload).toEqual(readFileSync(join(folder, script)));
+    for (const [accepted, open] of [
+      ['gzip, deflate, br', brotliDecompressSync],
+      ['gzip', gunzipSync],
+    ] as const) {
+      const { headers, rawPayload } = await app.inject({ url, headers: { 'accept-encoding': accepted } });
+      expect(headers).toMatchObject({
+        'content-encoding': accepted === 'gzip' ? 'gzip' : 'br',
+        'content-type': plain.headers['content-type'],
+        vary: 'accept-encoding',
+      });
+      expect(open(rawPayload)).toEqual(plain.rawPayload);
+    }
   });
 });
 

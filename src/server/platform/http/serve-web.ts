@@ -25,16 +25,20 @@ export function openByAddress(pages: ReadonlySet<string>): (request: IncomingMes
 
 /**
  * Hands out the built browser client. File names under assets/ carry a hash of their content, so those may be
- * kept for ever; everything else is asked for again each time.
+ * kept for ever; everything else is asked for again each time. A compressed copy that the build laid beside a file goes out
+ * in its place.
  */
 export async function serveWeb(server: FastifyInstance, folder: string): Promise<void> {
   await server.register(fastifyStatic, {
     root: folder,
     wildcard: false,
     cacheControl: false,
+    preCompressed: true,
     setHeaders: (reply, path) => {
       const kept = path.includes('/assets/');
       reply.header('cache-control', kept ? 'public, max-age=31536000, immutable' : 'no-cache');
+      // Which copy is sent rests on what was asked for.
+      reply.header('vary', 'accept-encoding');
     },
   });
 }
