@@ -1,10 +1,13 @@
 import type { Known } from '../call/known.js';
-import type {
-  SceneLineKind,
-  SceneMovement,
-  ScenePoint,
-  SceneSection,
-  SceneThing,
+import {
+  SCENE_LINES,
+  SCENE_MOVEMENTS,
+  SCENE_THINGS,
+  type SceneLineKind,
+  type SceneMovement,
+  type ScenePoint,
+  type SceneSection,
+  type SceneThing,
 } from '../record/scene-section.js';
 
 /** A thing with its place; what has no place cannot be drawn, and is told as such. */
@@ -51,22 +54,21 @@ export function readScene(
     topBearing: figureIn(section.topBearing) ?? 0,
     windFrom: factIn(section.windFrom),
     currentToward: factIn(section.currentToward),
-    marks: (section.marks ?? []).map(
-      ({ id, kind = 'other', craft, label, across, up, heading, movement }) => ({
+    marks: (section.marks ?? []).map(({ id, craft, label, across, up, heading, ...words }) => {
+      const kind = oneOf(SCENE_THINGS, words.kind) ?? 'other';
+      return {
         id,
         kind,
         name: nameOf(label, craft, kind),
         at: pointIn(across, up),
         heading: figureIn(heading),
-        movement: movement ?? 'unknown',
-      }),
-    ),
-    lines: (section.lines ?? []).map(({ id, kind = null, craft, label, points }) => ({
-      id,
-      kind,
-      name: nameOf(label, craft, kind),
-      points: Array.isArray(points) ? points : [],
-    })),
+        movement: oneOf(SCENE_MOVEMENTS, words.movement) ?? 'unknown',
+      };
+    }),
+    lines: (section.lines ?? []).map(({ id, craft, label, points, ...words }) => {
+      const kind = oneOf(SCENE_LINES, words.kind) ?? null;
+      return { id, kind, name: nameOf(label, craft, kind), points: Array.isArray(points) ? points : [] };
+    }),
   };
 }
 
@@ -75,6 +77,8 @@ function pointIn(across: unknown, up: unknown): ScenePoint | null {
   return x === null || y === null ? null : [x, y];
 }
 
+const oneOf = <T extends string>(words: readonly T[], value: unknown): T | undefined =>
+  words.find((word) => word === value);
 const figureIn = (value: unknown): number | null => (typeof value === 'number' ? value : null);
 const textIn = (value: unknown): string | undefined =>
   typeof value === 'string' && value.trim() !== '' ? value.trim() : undefined;

@@ -20,13 +20,17 @@ import { readZip } from './read-zip.js';
 
 const FORMS = readHandOverForms();
 const PHOTO = readFileSync('fixtures/evidence/photo-with-position.jpg');
+/** Members of a sketch that are drawn, and told in the sentences below it. */
+const DRAWN = /^scene:\/(marks|lines)\/\*\/(?!label)/;
 const bare = (text: string): string => text.replaceAll(/\s+/g, '');
 
 /** A record that says something in every field, as it leaves under a profile, with nothing beside it. */
-function fullMatter(recipient: Recipient): PaperMatter {
+function fullMatter(recipient: Recipient, more: object = {}): PaperMatter {
   const profile = FORMS.profiles.find((one) => one.recipient === recipient);
   if (profile === undefined) throw new Error(`no profile ${recipient}`);
-  const { sections, fields } = applyProfile(fullRecord(), FORMS.classify, profile, NO_CHOICES);
+  const whole = fullRecord();
+  const record = { ...whole, sections: { ...whole.sections, ...more } };
+  const { sections, fields } = applyProfile(record, FORMS.classify, profile, NO_CHOICES);
   const withheld = listWithheld(fields, [], [], FORMS.kinds);
   return {
     about: {
@@ -72,6 +76,8 @@ describe('the paper of a packet, of a record that says something in every field'
       const marks = listRecordFields()
         // What our fleet calls a craft inside, and the marks of lists, tell a stranger nothing.
         .filter((field) => !/\/(id|fleetCraft)$/.test(field))
+        // What is drawn is figures and closed words, which no mark can stand in for: held below.
+        .filter((field) => !DRAWN.test(field))
         .map((field) => [field, bare(markOf(field))] as const);
       const leaving = marks.filter(([, mark]) => inJson.includes(mark)).map(([field]) => field);
       // An agency gets by the profile what was filed, and a renter what is their own: of this record nothing.
@@ -82,6 +88,31 @@ describe('the paper of a packet, of a record that says something in every field'
     },
     30_000,
   );
+
+  it.each([
+    ['insurer', true],
+    ['renter', false],
+  ] as const)('draws the sketch of the scene for %s, and tells the same: %s', async (recipient, leaves) => {
+    const scene = {
+      metresAcross: { value: 200, known: 'told' },
+      marks: [
+        { id: 'm1', kind: 'our-craft', craft: 'i1', across: 0, up: 30, heading: 180, movement: 'under-way' },
+        { id: 'm2', kind: 'buoy', label: 'No-wake buoy', across: 50, up: 0 },
+      ],
+      lines: [{ id: 'l1', kind: 'dock', label: 'B dock', points: [[-50, -80], [0, -80]] }], // prettier-ignore
+    };
+    const { texts } = await readPdf(await buffer(await drawPaper(fullMatter(recipient, { scene }))));
+    const words = bare(texts.join(' '));
+    for (const sentence of [
+      '(our craft): 30 m N of the middle, heading S (180°), under way.',
+      'No-wake buoy (buoy): 50 m E of the middle.',
+      'B dock (dock): from 94 m SSW of the middle to 80 m S of the middle.',
+      'The sheet is 200 m wide.',
+    ])
+      expect(words.includes(bare(sentence))).toBe(leaves);
+    // On the drawing, and in the sentence.
+    expect(words.split(bare('No-wake buoy')).length - 1).toBe(leaves ? 2 : 0);
+  });
 
   it('is the same bytes each time', async () => {
     const draw = async (): Promise<Buffer> => buffer(await drawPaper(fullMatter('insurer')));

@@ -1,3 +1,4 @@
+import type { ReadScene } from '../../../../shared/scene/read-scene.js';
 import type { Position } from '../../../../shared/record/time-and-place.js';
 
 /** One line about one thing: what it is, what is recorded, how that is known. */
@@ -45,5 +46,6 @@ export type Block =
       readonly content?: PaperImage;
     }
   | { readonly kind: 'map'; readonly position: Position; readonly lines: readonly string[] }
+  | { readonly kind: 'sketch'; readonly scene: ReadScene; readonly lines: readonly string[] }
   /** Lines to be filled in by hand. */
   | { readonly kind: 'sign'; readonly labels: readonly string[] };

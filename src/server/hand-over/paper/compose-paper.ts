@@ -9,6 +9,7 @@ import { composeDetermination, composePrivileged, composeTasks } from './compose
 import { composeLists } from './compose-lists.js';
 import { composeNote } from './compose-note.js';
 import { type Composing, composeSection, maskedOf } from './compose-section.js';
+import { composeScene } from './compose-scene.js';
 import { composeTimeline } from './compose-timeline.js';
 import { composeMap } from './compose-map.js';
 import { composeWithheld } from './compose-withheld.js';
@@ -20,6 +21,7 @@ const ORDER: readonly SectionName[] = [
   'account',
   'time-and-place',
   'conditions',
+  'scene',
   'people',
   'craft',
   'damage',
@@ -47,7 +49,16 @@ const PHOTOGRAPHS = 'Photographs and other files';
 const CERTIFICATE = 'Certificate of a custodian: draft, ask counsel';
 
 /** The parts without which a reader would ask whether they were forgotten. */
-const ALWAYS: ReadonlySet<string> = new Set([...ORDER.slice(0, 6), 'statements', 'filings']);
+const ALWAYS: ReadonlySet<string> = new Set([
+  'account',
+  'time-and-place',
+  'conditions',
+  'people',
+  'craft',
+  'damage',
+  'statements',
+  'filings',
+]);
 
 /** All parts of the file after its cover, each a title and what stands under it. */
 export function composePaper(matter: PaperMatter, names: Names): Block[] {
@@ -75,6 +86,7 @@ export function composePaper(matter: PaperMatter, names: Names): Block[] {
     const document = sections[section] as JsonObject | undefined;
     if (document === undefined) return [];
     if (section === 'damage') return composeDamage(document, composing);
+    if (section === 'scene') return composeScene(document, composing);
     if (section === 'time-and-place')
       return [...composeSection(section, document, composing), ...composeMap(document, timeZone)];
     return composeSection(section, document, composing);

@@ -2,6 +2,7 @@ import { PAGE, type Paper, WIDTH } from '../../platform/paper/paper.js';
 import type { Block } from './blocks.js';
 import { drawMap } from './draw-map.js';
 import { drawRow } from './draw-rows.js';
+import { drawSketch } from './draw-sketch.js';
 import { drawTable } from './draw-table.js';
 
 /** Draws one piece of the paper where the pen is; a new page where it does not fit. */
@@ -32,6 +33,8 @@ export function drawBlock(paper: Paper, block: Block): void {
       return drawPicture(paper, block);
     case 'map':
       return drawMap(paper, block);
+    case 'sketch':
+      return drawSketch(paper, block);
     case 'sign':
       return drawSignature(paper, block.labels);
   }

@@ -48,6 +48,8 @@ function textOf(block: Block): string {
       return block.items.join('\n');
     case 'picture':
       return [block.title, block.caption, ...block.lines].join('\n');
+    case 'sketch':
+      return block.lines.join('\n');
     case 'map':
     case 'sign':
       return '';

@@ -157,6 +157,11 @@ export class Paper {
       .heightOfString(writable(text), { width, lineGap: size * 0.2 });
   }
 
+  /** Of one line, in points. */
+  widthOf(text: string, { font = 'plain', size = 10 }: PaperText = {}): number {
+    return this.document.font(font).fontSize(size).widthOfString(writable(text));
+  }
+
   /** How many there are so far. */
   get pages(): number {
     return this.document.bufferedPageRange().count;
