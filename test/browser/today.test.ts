@@ -24,6 +24,86 @@ afterAll(() => desk.close());
 
 const task = (page: Page, title: string) => page.locator('details.task').filter({ hasText: title });
 
+describe('today', () => {
+  const empty = { items: [], next: null };
+
+  it('begins with the clock that ends first, and every line leads to where it is handled', async () => {
+    const page = await desk.visit(ana, '/', { viewport: WIDE });
+    const said = listenForFaults(page);
+    // 48 hours after it happened an hour ago (33 CFR 173.55(a)).
+    const first = page.locator('.deadline.first');
+    await first.getByText(/^1 day 22 h left$/).waitFor();
+    expect(await first.getByRole('link').getAttribute('href')).toBe(`/incidents/${incident.id}/duties`);
+    await page.getByRole('link', { name: /Required: Accident report, Texas/ }).waitFor();
+    await page.getByText('No copy of this desk was ever made and checked.').waitFor();
+    await page.getByText('Held: PWC 7').waitFor();
+    expect(await page.getByRole('heading', { name: 'Mail' }).count()).toBe(0);
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await takePictures(page, 'today');
+    await page.getByRole('link', { name: new RegExp(`^${incident.reference}, PWC 7`) }).click();
+    await page
+      .getByRole('heading', { name: new RegExp(incident.reference) })
+      .first()
+      .waitFor();
+    expect(said).toEqual([]);
+    await page.context().close();
+  });
+
+  it('stands without signal as it was kept, and says of a part that fails that it does', async () => {
+    const page = await desk.visit(sam, '/');
+    await page.getByText('Held: PWC 7').waitFor();
+    await page.getByText('Nobody is on the roster for today.').waitFor();
+    await page.getByRole('link', { name: /Keep PWC 7 as it is/ }).waitFor();
+    await page.route('**/api/**', (route) => route.abort());
+    await page.reload();
+    await page.getByText('Held: PWC 7').waitFor();
+    expect(await page.getByText(/^No signal. This is what this device kept/).count()).toBeGreaterThan(3);
+    await expectReach(page);
+    await page.unroute('**/api/**');
+    const fault = { type: 'about:blank', title: 'The service failed', status: 500, errors: [] };
+    await page.route('**/api/roster?*', (route) => route.fulfill({ status: 500, json: fault }));
+    await page.reload();
+    await page.getByRole('alert').getByText('The service failed. Try again.').waitFor();
+    await page.getByText('Held: PWC 7').waitFor();
+    await page.context().close();
+  });
+
+  it('says of an empty desk that nothing runs', async () => {
+    const page = await desk.visit('administrator', '/law/try');
+    for (const path of ['clocks', 'register', 'tasks', 'outings', 'mail'])
+      await page.route(`**/api/${path}?*`, (route) => route.fulfill({ json: empty }));
+    await page.route('**/api/outings', (route) => route.fulfill({ json: empty }));
+    await page.goto(`${desk.url}/`);
+    for (const words of ['No clock runs', 'No incident is open.', 'The fleet has no craft yet.'])
+      await page.getByText(words).waitFor();
+    await page.getByText('Nothing is due within 24 hours.').waitFor();
+    await page.getByText('All mail went out.').waitFor();
+    await expectReach(page);
+    await page.context().close();
+  });
+
+  it('gives a device what it may do, counsel what was assigned, and speaks Spanish', async () => {
+    const device = await desk.visitOnDevice('/');
+    for (const words of ['Out and back', 'What to say', 'Only on this device', 'Sign in to read the records'])
+      await device.getByRole('link', { name: words }).last().waitFor();
+    await expectReach(device);
+    await device.context().close();
+    const counsel = await desk.house.person('counsel');
+    const lawyer = await desk.visit(counsel, '/');
+    await lawyer.getByText('No incident is assigned to you yet.').waitFor();
+    await lawyer.context().close();
+    const spanish = await desk.visit(sam, '/', { context: { locale: 'es-US' } });
+    await spanish.getByRole('heading', { name: 'En el agua' }).waitFor();
+    await spanish
+      .getByText(/^quedan 1 día 2[12] h/)
+      .first()
+      .waitFor();
+    await expectReach(spanish);
+    await spanish.context().close();
+  });
+});
+
 describe('the follow-up of all incidents', () => {
   it('is read in three ways, which the address carries and the device remembers', async () => {
     const page = await desk.visit(sam, '/follow-up');

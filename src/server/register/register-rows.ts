@@ -32,6 +32,8 @@ export interface RegisterLine {
 
 /** A report that is not settled, over all incidents. */
 export interface RegisterClock extends Omit<RegisterDuty, 'filed' | 'settled'> {
+  /** To be given without delay. */
+  readonly immediate: boolean;
   readonly incident: string;
   readonly reference: string;
   readonly status: IncidentStatus;

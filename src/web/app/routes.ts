@@ -9,8 +9,9 @@ const MANAGERS: readonly Role[] = ['manager', 'administrator'];
 export const ROUTES: readonly PageRoute[] = [
   {
     path: '/',
-    load: () => import('../session/start-page.js'),
+    load: () => import('../today/today-page.js'),
     who: [...STAFF, 'counsel', 'device'],
+    nav: titles.today,
   },
   { path: '/call/sheet', load: () => import('../call/sheet-page.js'), who: [...STAFF, 'device'] },
   {

@@ -12,18 +12,18 @@ import type { TaskDone } from './task-item.js';
 import { useStep } from './use-step.js';
 
 const EVERY_MINUTE = 60_000;
-/** The others stand behind a fold, so that the list of the work stays in reach. */
-const SHOWN = 3;
 
 interface AskedProps {
   readonly zone: string;
   readonly onDone: (done: TaskDone) => void;
+  /** How many stand there at once; the others behind a fold, so that the rest of the page stays in reach. */
+  readonly most?: number;
   /** Only those of one incident. */
   readonly incident?: string;
 }
 
 /** Urgent tasks that nobody has acknowledged, who was asked, and the button that ends the asking. */
-export function AskedSection({ zone, onDone, incident }: AskedProps) {
+export function AskedSection({ zone, onDone, incident, most = 3 }: AskedProps) {
   const { data } = useAsk<Listed<EscalationAnswer>>('/api/escalations', {
     keep: true,
     everyMs: EVERY_MINUTE,
@@ -35,10 +35,10 @@ export function AskedSection({ zone, onDone, incident }: AskedProps) {
   return (
     <Section title={say.asked.title}>
       <p class="quiet">{say.asked.lead}</p>
-      <AskedList items={items.slice(0, SHOWN)} zone={zone} onDone={onDone} />
-      {items.length > SHOWN && (
-        <Fold title={say.asked.more(items.length - SHOWN)}>
-          {() => <AskedList items={items.slice(SHOWN)} zone={zone} onDone={onDone} />}
+      <AskedList items={items.slice(0, most)} zone={zone} onDone={onDone} />
+      {items.length > most && (
+        <Fold title={say.asked.more(items.length - most)}>
+          {() => <AskedList items={items.slice(most)} zone={zone} onDone={onDone} />}
         </Fold>
       )}
     </Section>
@@ -57,6 +57,8 @@ function AskedList({ items, ...rest }: AskedProps & { items: readonly Escalation
 
 function Asked({ one: { task, reference, asked }, zone, onDone }: AskedProps & { one: EscalationAnswer }) {
   const now = useNow();
+  // Whoever was asked last has it to answer now.
+  const last = asked.at(-1);
   const { take, pending, error } = useStep();
   const have = async (): Promise<void> => {
     const about = `${reference}: ${task.title}`;
@@ -70,9 +72,14 @@ function Asked({ one: { task, reference, asked }, zone, onDone }: AskedProps & {
         <strong lang="en">{task.title}</strong>{' '}
         <span class="quiet">
           {reference} ·{' '}
-          {asked.length === 0
-            ? say.asked.nobody
-            : asked.map(({ name, at }) => say.asked.by(name, tellInstant(at, zone, now))).join(', ')}
+          {last === undefined ? (
+            say.asked.nobody
+          ) : (
+            <>
+              {say.asked.by(last.name, tellInstant(last.at, zone, now))}
+              {asked.length > 1 && `, ${say.asked.before(asked.length - 1)}`}
+            </>
+          )}
         </span>
       </p>
       {error !== null && <ErrorState error={error} />}
@@ -85,13 +92,10 @@ function Asked({ one: { task, reference, asked }, zone, onDone }: AskedProps & {
         >
           {say.acts.have}
         </Button>
-        {asked.map(
-          ({ accountId, name, phone }) =>
-            phone !== null && (
-              <a class="button" key={accountId} href={telOf(phone)}>
-                {say.asked.call(name)}
-              </a>
-            ),
+        {last !== undefined && last.phone !== null && (
+          <a class="button" href={telOf(last.phone)}>
+            {say.asked.call(last.name)}
+          </a>
         )}
       </div>
     </li>

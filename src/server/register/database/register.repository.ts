@@ -114,6 +114,7 @@ export class RegisterRepository {
         incident: String(row['incident_id']),
         reference: String(row['reference']),
         status: String(row['status']) as IncidentStatus,
+        immediate: Boolean(row['immediate']),
         craft: joinSummaries(JSON.parse(String(row['summary'])) as Summaries).craft ?? [],
         ...duty,
       };

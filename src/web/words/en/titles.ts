@@ -1,5 +1,6 @@
 /** Names of pages, for the list at the top and for links: one word for one thing. */
 export const titles = {
+  today: 'Today',
   call: 'Call for help',
   outAndBack: 'Out and back',
   register: 'Register',

@@ -1,6 +1,7 @@
 import type { Titles } from '../en/titles.js';
 
 export const titles: Titles = {
+  today: 'Hoy',
   call: 'Pedir ayuda',
   outAndBack: 'Salidas y regresos',
   register: 'Registro de incidentes',

@@ -1,0 +1,60 @@
+import { Link } from 'wouter-preact';
+import { Page } from '../look/page.js';
+import { ownZone } from '../look/tell-instant.js';
+import { useSession } from '../session/session.js';
+import { common } from '../words/common.js';
+import { today as say } from '../words/today.js';
+import { OpenList } from './open-list.js';
+import './today.css';
+
+/** Where counsel begins: the incidents that were assigned, and nothing of others. */
+export function CounselStart() {
+  return (
+    <Page title={say.title}>
+      <OpenList
+        path="/api/incidents?limit=100"
+        title={say.start.counsel}
+        none={say.start.counselNone}
+        zone={ownZone()}
+      />
+      <Ways ways={[['/law/try', say.start.tryLaw]]} />
+    </Page>
+  );
+}
+
+/** Where an enrolled device begins, with nobody signed in: what it may do, in reach of a thumb. */
+export function DeviceStart() {
+  const { device } = useSession();
+  return (
+    <Page
+      title={common.deskName}
+      lead={<p>{say.start.device(device?.name ?? '')}</p>}
+      actions={
+        <Link href="/call" class="button act">
+          {say.call}
+        </Link>
+      }
+    >
+      <Ways
+        ways={[
+          ['/out-and-back', say.outAndBack],
+          ['/what-to-say', say.whatToSay],
+          ['/unsent', say.unsent],
+          ['/sign-in', say.start.signIn],
+        ]}
+      />
+    </Page>
+  );
+}
+
+function Ways({ ways }: { ways: readonly (readonly [string, string])[] }) {
+  return (
+    <ul class="links">
+      {ways.map(([href, words]) => (
+        <li key={href}>
+          <Link href={href}>{words}</Link>
+        </li>
+      ))}
+    </ul>
+  );
+}
