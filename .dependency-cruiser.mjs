@@ -56,7 +56,7 @@ const MODULES = [
   'health',
 ];
 
-/** Packages that the browser client may use: typeface, drawing, routes, what was asked lately, storage; maps where one is shown. */
+/** Packages that the browser client may use: typeface, drawing, routes, what was asked lately, storage, archives; maps where one is shown. */
 const WEB_PACKAGES = [
   '@fontsource-variable/atkinson-hyperlegible-next',
   '@tanstack/preact-query',
@@ -64,6 +64,7 @@ const WEB_PACKAGES = [
   'leaflet',
   'preact',
   'wouter-preact',
+  '@zip.js/zip.js',
   '@photostructure/tz-lookup',
 ];
 

@@ -74,6 +74,7 @@ export const HAND_OVER_SCHEMAS: Record<string, Schema> = {
     ),
     others: listOf(object({ kind: text, count, ...VERDICT })),
     withheld: listOf(WITHHELD),
+    kinds: listOf(object({ kind: text, what: text })),
   }),
   Packet: PACKET,
   PacketList: object({ items: listOf(PACKET) }),

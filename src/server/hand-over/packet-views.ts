@@ -1,9 +1,13 @@
-import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
+import type { FieldKinds, Profile } from '../../../shared/hand-over/hand-over-profile.js';
 import type { KeptPacket } from './hand-over-book.js';
 import type { PacketPlan } from './plan-packet.js';
 
 /** What would leave, item by item, for whoever is about to send it. */
-export function previewOf({ fields, files, others, withheld }: PacketPlan, { title, minors }: Profile) {
+export function previewOf(
+  { fields, files, others, withheld }: PacketPlan,
+  { title, minors }: Profile,
+  { kinds, attachments }: FieldKinds,
+) {
   const count = (does: string) =>
     [...fields, ...files].filter(({ verdict, kind }) => verdict.does === does && kind !== 'key').length;
   return {
@@ -30,6 +34,7 @@ export function previewOf({ fields, files, others, withheld }: PacketPlan, { tit
     })),
     others: others.map(({ kind, count, verdict }) => ({ kind, count, ...verdict })),
     withheld: withheld.withheld,
+    kinds: [...kinds, ...attachments].map(({ kind, what }) => ({ kind, what })),
   };
 }
 

@@ -54,7 +54,12 @@ export class PacketsService {
   async preview(incidentId: string, draft: PacketDraftDto, actor: PersonActor) {
     const { matter, profile, plan } = await this.plan(incidentId, draft, actor);
     const { reference } = matter.record.incident;
-    return { reference, asOf: matter.asOf, recipient: draft.recipient, ...previewOf(plan, profile) };
+    return {
+      reference,
+      asOf: matter.asOf,
+      recipient: draft.recipient,
+      ...previewOf(plan, profile, this.forms.kinds),
+    };
   }
 
   /** Makes a packet and keeps it: from then on it is the same whatever becomes of record, profile and program. */

@@ -76,6 +76,11 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../decision/earlier-page.js'),
     who: [...STAFF, 'counsel'],
   },
+  {
+    path: '/incidents/:id/hand-over',
+    load: () => import('../hand-over/hand-over-page.js'),
+    who: [...MANAGERS, 'counsel'],
+  },
   { path: '/fleet', load: () => import('../fleet/fleet-page.js'), who: STAFF, nav: titles.fleet },
   { path: '/fleet/add', load: () => import('../fleet/add-craft-page.js'), who: MANAGERS },
   { path: '/fleet/:id', load: () => import('../fleet/craft-page.js'), who: STAFF },
@@ -90,6 +95,7 @@ export const ROUTES: readonly PageRoute[] = [
     who: [...STAFF, 'counsel'],
   },
   { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
+  { path: '/check', load: () => import('../check/check-page.js'), who: ['anyone'] },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
   {
     path: '/password',

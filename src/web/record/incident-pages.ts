@@ -1,4 +1,5 @@
 import type { Role } from '../../../shared/kernel/role.js';
+import { handOver } from '../words/hand-over.js';
 import { officer, otherOperator } from '../words/officer.js';
 import { scene } from '../words/scene.js';
 
@@ -14,4 +15,5 @@ export const INCIDENT_PAGES: readonly IncidentPage[] = [
   { path: 'officer', name: officer.titleWithout, who: ['staff', 'manager', 'administrator'] },
   { path: 'other-operator', name: otherOperator.titleWithout, who: ['staff', 'manager', 'administrator'] },
   { path: 'scene', name: scene.title, who: ['staff', 'manager', 'administrator', 'counsel'] },
+  { path: 'hand-over', name: handOver.name, who: ['manager', 'administrator', 'counsel'] },
 ];

@@ -1,6 +1,6 @@
 import type { JsonObject } from '../../../../shared/record/json-value.js';
 import { sectionTitle } from '../../../../shared/record/field-words/tell-field.js';
-import type { SectionName } from '../../../../shared/record/incident-record.js';
+import { SECTION_NAMES, type SectionName } from '../../../../shared/record/incident-record.js';
 import type { Block } from './blocks.js';
 import { composeCertificate } from './compose-certificate.js';
 import { composeDamage } from './compose-damage.js';
@@ -16,8 +16,8 @@ import { composeWithheld } from './compose-withheld.js';
 import type { Names } from './name-things.js';
 import type { PaperMatter } from './paper-matter.js';
 
-/** Sections in the order in which a stranger asks; every section has its place here, whether written or not. */
-const ORDER: readonly SectionName[] = [
+/** Sections in the order in which a stranger asks. */
+const ASKED: readonly SectionName[] = [
   'account',
   'time-and-place',
   'conditions',
@@ -32,6 +32,15 @@ const ORDER: readonly SectionName[] = [
   'authorities',
   'statements',
   'contacts',
+];
+
+/** Told in one order with the moments of other sections. */
+const TOLD_BY_TIME: SectionName = 'timeline';
+
+/** A section that has no place above comes at the end: nothing that leaves is missing on paper. */
+const ORDER: readonly SectionName[] = [
+  ...ASKED,
+  ...SECTION_NAMES.filter((name) => !ASKED.includes(name) && name !== TOLD_BY_TIME),
 ];
 
 /** Lists of the service, with what their part is called; what is not here is told elsewhere. */

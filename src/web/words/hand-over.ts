@@ -1,0 +1,4 @@
+import { handOver as en } from './en/hand-over.js';
+import { speak } from './speak.js';
+
+export const handOver = speak(en);
