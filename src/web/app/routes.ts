@@ -88,6 +88,13 @@ export const ROUTES: readonly PageRoute[] = [
   { path: '/places/:kind/:id', load: () => import('../places/place-page.js'), who: STAFF },
   { path: '/policies', load: () => import('../places/policies-page.js'), who: MANAGERS },
   { path: '/policies/:id', load: () => import('../places/policy-page.js'), who: MANAGERS },
+  { path: '/people', load: () => import('../people/people-page.js'), who: MANAGERS, nav: titles.people },
+  { path: '/people/roster', load: () => import('../people/roster-page.js'), who: STAFF },
+  { path: '/people/certificates', load: () => import('../people/certificates-page.js'), who: STAFF },
+  { path: '/people/add', load: () => import('../people/add-person-page.js'), who: ['administrator'] },
+  { path: '/people/:id', load: () => import('../people/person-page.js'), who: MANAGERS },
+  { path: '/devices', load: () => import('../people/devices-page.js'), who: ['administrator'] },
+  { path: '/mail', load: () => import('../mail/mail-page.js'), who: ['administrator'], nav: titles.mail },
   { path: '/unsent', load: () => import('../unsent/unsent-page.js'), who: [...STAFF, 'counsel', 'device'] },
   {
     path: '/incidents/:id/scene',

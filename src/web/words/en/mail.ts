@@ -1,0 +1,36 @@
+/** Mail that the desk sends, and what became of it: for administrators. */
+export const mail = {
+  title: 'Mail',
+  lead: 'The desk mails that there is something to see, and never what it is: no name, no harm, no place. Each mail stands here as it went out.',
+  which: 'Which',
+  all: 'All',
+  states: {
+    queued: 'Waits for its turn',
+    sending: 'Being handed over',
+    sent: 'Sent',
+    failed: 'Failed',
+    uncertain: 'Nobody knows whether it arrived',
+    delivered: 'Was delivered',
+  },
+  about: {
+    failed: 'It was refused for good or tried too often. Nothing more happens to it by itself.',
+    uncertain:
+      'It was handed over and no answer came. It is never sent again by itself, so that nobody gets it twice.',
+  } as Readonly<Record<string, string>>,
+  empty: 'No mail is here. It goes out by itself when a decision reopens or a task comes due.',
+  noneSo: 'No mail is in this state.',
+  to: (address: string) => `To ${address}`,
+  tries: (count: number) => (count === 1 ? 'tried once' : `tried ${count} times`),
+  next: (when: string) => `next try ${when}`,
+  said: 'What the mail server said',
+  text: 'What the mail says',
+  reason: 'Why',
+  reasonHint: 'It is kept with the mail, under your name.',
+  resend: 'Send it again',
+  resendText: 'The person gets it a second time if it had arrived after all.',
+  delivered: 'It was delivered',
+  deliveredText: 'It is then never sent again. Ask the person first whether they have it.',
+  decided: (what: string, who: string, when: string) => `${what}: ${who}, ${when}`,
+  decisions: { resend: 'Sent again', delivered: 'Said to be delivered' },
+  openIncident: 'Open the incident',
+};
