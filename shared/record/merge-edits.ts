@@ -97,12 +97,12 @@ function inOrderOf(order: readonly string[], list: readonly string[]): string[] 
   return [...order.filter((one) => list.includes(one)), ...list.filter((one) => !order.includes(one))];
 }
 
-/** Whoever only wrote on has both; otherwise one stands under the other. */
+/** Whoever only wrote on behind a whole sentence has both; otherwise one stands under the other. */
 function joinWords(base: string, mine: string, theirs: string): string {
   if (theirs.includes(mine)) return theirs;
   if (mine.includes(theirs)) return mine;
-  const added = base !== '' && mine.startsWith(base) ? mine.slice(base.length).trim() : mine;
-  return `${theirs}\n${added}`;
+  const wroteOn = /[.!?\n]\s*$/.test(base) && mine.startsWith(base);
+  return `${theirs}\n${wroteOn ? mine.slice(base.length).trim() : mine}`;
 }
 
 const at = (fields: Fields, path: string): JsonValue => fields.get(path) ?? null;
@@ -120,10 +120,15 @@ function wordsOf(value: JsonValue): string | undefined {
   return typeof text === 'string' && !CODED.test(text) ? text : undefined;
 }
 
-/** Both words under the provenance of theirs, with the names of both. */
+/** Both words in one fact, with the names of both; known otherwise by each, it is told, and each says how. */
 function withWords(theirs: JsonValue, text: string, mine: JsonValue): JsonValue {
-  if (!isJsonObject(theirs)) return text;
-  const names = [theirs['by'], isJsonObject(mine) ? mine['by'] : undefined];
-  const sources = [...new Set(names.filter((name) => typeof name === 'string'))];
-  return { ...theirs, value: text, ...(sources.length > 0 && { by: sources.join('; ') }) };
+  if (!isJsonObject(theirs) || !isJsonObject(mine)) return text;
+  const alike = theirs['known'] === mine['known'];
+  const sources = [theirs, mine].flatMap(({ by, known }) => {
+    const name = typeof by === 'string' ? by : '';
+    const source = alike || typeof known !== 'string' ? name : `${name} (${known})`.trim();
+    return source === '' ? [] : [source];
+  });
+  const by = [...new Set(sources)].join('; ');
+  return { value: text, known: alike ? (theirs['known'] ?? 'told') : 'told', ...(by !== '' && { by }) };
 }

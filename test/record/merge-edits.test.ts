@@ -54,6 +54,13 @@ describe('two changes of one section', () => {
       { whatHappened: told('They fell off.\nIt turned over.', 'Bo; Ann') },
     ],
     [
+      'keep both words whole where one wrote on in the middle of a sentence, and how each knows it',
+      { weather: told('Clear') },
+      { weather: { value: 'Clear, then clouds', known: 'saw', by: 'Ann' } },
+      { weather: told('Clear until four') },
+      { weather: told('Clear until four\nClear, then clouds', '(told); Ann (saw)') },
+    ],
+    [
       'say once what both said',
       {},
       { said: 'Help, two of them.' },

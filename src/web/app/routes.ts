@@ -67,6 +67,11 @@ export const ROUTES: readonly PageRoute[] = [
     who: [...STAFF, 'counsel'],
   },
   {
+    path: '/incidents/:id/record/:section',
+    load: () => import('../record/section-page.js'),
+    who: [...STAFF, 'counsel', 'device'],
+  },
+  {
     path: '/incidents/:id/duties',
     load: () => import('../decision/duties-page.js'),
     who: [...STAFF, 'counsel'],

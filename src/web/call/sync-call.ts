@@ -11,6 +11,9 @@ import { calls, changeCall, dropOldCalls, readCalls } from './call-store.js';
 const SETTLE_MS = 3000;
 const REASON = 'Said or pressed differently while the call was taken.';
 
+/** What it queues is known by this: others write in the same sections. */
+const ABOUT = 'call';
+
 const settling = new Map<string, ReturnType<typeof setTimeout>>();
 
 /** Brings what a call says to the service, a moment after the last touch. */
@@ -97,7 +100,7 @@ async function syncSections(id: string): Promise<void> {
 function queueOpening({ id, entry, taken }: CallDraft): Promise<unknown> {
   return queueRequest({
     line: id,
-    about: 'call',
+    about: ABOUT,
     method: 'POST',
     path: '/api/incidents',
     // The least that opens it, the same on every try; the rest follows section by section.
@@ -111,7 +114,7 @@ function queueOpening({ id, entry, taken }: CallDraft): Promise<unknown> {
 async function queueSection(draft: CallDraft, section: string, now: JsonObject): Promise<boolean> {
   const { document = openedWith(draft, section), version } = draft.parts[section] ?? {};
   const address = sectionAddress(draft.id, section);
-  const shared = { line: draft.id, about: 'call' };
+  const shared = { line: draft.id, about: ABOUT };
   const addition = additionOf(document, now);
   if (addition !== null) {
     if (Object.keys(addition).length === 0) return false;
@@ -141,7 +144,7 @@ function sectionOf(item: QueuedItem): string | undefined {
 }
 
 async function noteArrival(item: QueuedItem, answer: unknown): Promise<void> {
-  if (!calls.value.some(({ id }) => id === item.line)) return;
+  if (item.about !== ABOUT || !calls.value.some(({ id }) => id === item.line)) return;
   const section = sectionOf(item);
   const { version, reference } = (answer ?? {}) as { version?: number; reference?: string };
   await changeCall(item.line, (draft) => ({
@@ -167,7 +170,8 @@ async function noteArrival(item: QueuedItem, answer: unknown): Promise<void> {
  */
 async function noteOthersWords(item: QueuedItem): Promise<boolean> {
   const section = sectionOf(item);
-  if (section === undefined || !calls.value.some(({ id }) => id === item.line)) return false;
+  if (item.about !== ABOUT || section === undefined) return false;
+  if (!calls.value.some(({ id }) => id === item.line)) return false;
   await changeCall(item.line, (draft) => ({
     ...draft,
     parts: {

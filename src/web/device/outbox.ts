@@ -122,13 +122,19 @@ function envelope(items: readonly QueuedItem[], key = crypto.randomUUID() as str
   return {
     // Ids are read back in order; the clock of a phone may jump, so it does not make them.
     id: String(last + 1).padStart(12, '0'),
-    by: session.value.me?.accountId ?? pickedPerson.value?.accountId ?? null,
+    by: writerNow(),
     queuedAt: new Date().toISOString(),
     key,
     state: 'waiting' as const,
   };
 }
 
+/** Of the same person: on a shared device nobody's words go out under another's name. */
 function isSamePut(item: QueuedItem, { method, path }: NewRequest): item is QueuedRequest {
-  return item.kind === 'request' && item.method === method && item.path === path;
+  return item.kind === 'request' && item.method === method && item.path === path && item.by === writerNow();
+}
+
+/** Account in whose name something is queued just now; null on an enrolled device where no name was picked. */
+export function writerNow(): string | null {
+  return session.value.me?.accountId ?? pickedPerson.value?.accountId ?? null;
 }

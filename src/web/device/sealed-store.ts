@@ -1,10 +1,12 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 
 const NAME = 'incident-desk';
+/** Goes up with every new drawer. */
+const LAYOUT = 2;
 const KEY_ID = 'device';
 
 /** What is kept on this device, by drawer: answers of the service, requests that wait, photographs, and what is being written. */
-export type Drawer = 'answers' | 'outbox' | 'files' | 'calls' | 'self';
+export type Drawer = 'answers' | 'outbox' | 'files' | 'calls' | 'drafts' | 'self';
 
 interface Sealed {
   readonly iv: Uint8Array<ArrayBuffer>;
@@ -17,10 +19,11 @@ interface Shelves extends DBSchema {
   outbox: { key: string; value: Sealed };
   files: { key: string; value: Sealed };
   calls: { key: string; value: Sealed };
+  drafts: { key: string; value: Sealed };
   self: { key: string; value: Sealed };
 }
 
-const DRAWERS: readonly Drawer[] = ['answers', 'outbox', 'files', 'calls', 'self'];
+const DRAWERS: readonly Drawer[] = ['answers', 'outbox', 'files', 'calls', 'drafts', 'self'];
 
 let opened: Promise<{ db: IDBPDatabase<Shelves>; key: CryptoKey }> | undefined;
 
@@ -34,10 +37,17 @@ function open() {
 }
 
 async function openSealed() {
-  const db = await openDB<Shelves>(NAME, 1, {
-    upgrade: (fresh) => {
-      fresh.createObjectStore('keys');
-      for (const drawer of DRAWERS) fresh.createObjectStore(drawer);
+  const db = await openDB<Shelves>(NAME, LAYOUT, {
+    // What an older desk left on the device stays: only drawers that it did not have are added.
+    upgrade: (found) => {
+      for (const drawer of ['keys', ...DRAWERS] as const) {
+        if (!found.objectStoreNames.contains(drawer)) found.createObjectStore(drawer);
+      }
+    },
+    // A newer desk in another window adds a drawer: this one lets go, and opens anew at its next touch.
+    blocking: () => {
+      opened = undefined;
+      db.close();
     },
   });
   const made = await crypto.subtle.generateKey({ name: 'AES-GCM', length: 256 }, false, [

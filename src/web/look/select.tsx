@@ -13,7 +13,7 @@ interface SelectProps<Value extends string> {
   readonly none: string;
   /** What was chosen can be taken back. */
   readonly optional?: boolean;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
   readonly error?: string | null | undefined;
 }
 

@@ -5,6 +5,7 @@ interface TicksProps<Value extends string> {
   readonly options: readonly { readonly value: Value; readonly label: string }[];
   readonly ticked: ReadonlySet<Value>;
   readonly onTick: (ticked: ReadonlySet<Value>) => void;
+  readonly hint?: string | undefined;
   readonly error?: string | null;
   /** Said where there is nothing to tick. */
   readonly none?: string;
@@ -16,6 +17,7 @@ export function Ticks<Value extends string>({
   options,
   ticked,
   onTick,
+  hint,
   error,
   none,
 }: TicksProps<Value>) {
@@ -29,6 +31,7 @@ export function Ticks<Value extends string>({
   return (
     <fieldset class="choice" {...(hasError && { 'aria-describedby': `${id}-error` })}>
       <legend>{legend}</legend>
+      {hint !== undefined && <p class="hint">{hint}</p>}
       {hasError && (
         <p class="fault" id={`${id}-error`}>
           {error}

@@ -2,6 +2,7 @@ import type { Role } from '../../../shared/kernel/role.js';
 import { handOver } from '../words/hand-over.js';
 import { officer, otherOperator } from '../words/officer.js';
 import { scene } from '../words/scene.js';
+import { titles } from '../words/titles.js';
 
 /** A page of one incident, by what follows its address. */
 export interface IncidentPage {
@@ -12,6 +13,7 @@ export interface IncidentPage {
 
 /** Pages that the overview leads to, beside the duties and the sections. A page adds its line here when it exists. */
 export const INCIDENT_PAGES: readonly IncidentPage[] = [
+  { path: 'follow-up', name: titles.followUp, who: ['staff', 'manager', 'administrator', 'counsel'] },
   { path: 'officer', name: officer.titleWithout, who: ['staff', 'manager', 'administrator'] },
   { path: 'other-operator', name: otherOperator.titleWithout, who: ['staff', 'manager', 'administrator'] },
   { path: 'scene', name: scene.title, who: ['staff', 'manager', 'administrator', 'counsel'] },

@@ -1,10 +1,12 @@
-import { SECTION_NAMES, type SectionName } from '../../../shared/record/incident-record.js';
+import { Link } from 'wouter-preact';
+import type { SectionName } from '../../../shared/record/incident-record.js';
 import { sectionTitle } from '../../../shared/record/field-words/tell-field.js';
 import { useOutbox } from '../device/outbox.js';
 import { Sign } from '../look/sign.js';
 import { tellInstant } from '../look/tell-instant.js';
 import { overview as say } from '../words/overview.js';
 import { language } from '../words/speak.js';
+import { WRITTEN_SECTIONS } from './asked-first.js';
 import { type GroupedLack, groupLacks } from './group-lacks.js';
 import type { AmendmentsAnswer, LacksAnswer, RecordAnswer } from './record-answers.js';
 
@@ -20,7 +22,7 @@ interface SectionLinesProps {
 export function SectionLines(props: SectionLinesProps) {
   return (
     <ul class="section-lines">
-      {SECTION_NAMES.map((section) => (
+      {WRITTEN_SECTIONS.map((section) => (
         <SectionLine key={section} section={section} {...props} />
       ))}
     </ul>
@@ -42,9 +44,12 @@ function SectionLine({
   const last = amendments?.items.find((one) => one.section === section);
   const state = written === undefined ? 'none' : written.finished ? 'finished' : 'begun';
   const lacking = lacks?.items.find((one) => one.section === section)?.lacks ?? [];
+  const address = `/incidents/${id}/record/${section}`;
   return (
     <li>
-      <h3>{sectionTitle(section, language())}</h3>
+      <h3>
+        <Link href={address}>{sectionTitle(section, language())}</Link>
+      </h3>
       <p class="section-state">
         {say.version[state]}
         {last !== undefined && (
@@ -55,12 +60,12 @@ function SectionLine({
         )}
       </p>
       {waiting && <p class="section-here">{say.onlyHere}</p>}
-      {lacking.length > 0 && <Lacking lacking={groupLacks(lacking)} />}
+      {lacking.length > 0 && <Lacking address={address} lacking={groupLacks(lacking)} />}
     </li>
   );
 }
 
-function Lacking({ lacking }: { lacking: readonly GroupedLack[] }) {
+function Lacking({ address, lacking }: { address: string; lacking: readonly GroupedLack[] }) {
   return (
     <details>
       <summary>{say.lacks(lacking.length)}</summary>
@@ -68,7 +73,9 @@ function Lacking({ lacking }: { lacking: readonly GroupedLack[] }) {
         {lacking.map(({ path, label, subject, state, citations }) => (
           <li key={`${path} ${label} ${subject ?? ''}`}>
             <Sign of={state === 'missing' ? 'no' : 'unknown'} />
-            {subject === null ? label : `${subject}: ${label}`}
+            <Link href={`${address}?at=${encodeURIComponent(path)}`}>
+              {subject === null ? label : `${subject}: ${label}`}
+            </Link>
             <span class="quiet">
               {' '}
               {say.lackState[state]} · {citations.join(', ')}

@@ -20,11 +20,11 @@ interface Place {
 /** Ids and how a time was taken tell a reader nothing. */
 const UNTOLD: ReadonlySet<string> = new Set(['id', 'how', 'phoneOffsetS']);
 
-/** What an entry is called; a call comes in parts. */
+/** What an entry is called; a call and the record come in parts. */
 export function nameOf(item: QueuedItem): string {
   const name = say.names[item.about] ?? item.about;
   const section = sectionOf(item);
-  return item.about === 'call' && section !== undefined
+  return (item.about === 'call' || item.about === 'record') && section !== undefined
     ? say.part(name, sectionTitle(section, language()))
     : name;
 }

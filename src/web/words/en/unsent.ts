@@ -10,7 +10,9 @@ export const unsent = {
   notReached: 'The service was not reached. What waits stays here and is tried again by itself.',
   unreadable:
     'What this device keeps cannot be read. Another window of the desk may hold it: close the others and try again.',
-  names: { call: 'Call', note: 'Note for the timeline' } as Readonly<Record<string, string>>,
+  names: { call: 'Call', record: 'Record', note: 'Note for the timeline' } as Readonly<
+    Record<string, string>
+  >,
   part: (name: string, section: string) => `${name}: ${section}`,
   written: (when: string, who: string) => `Written ${when} ${who}`,
   byYou: 'by you',

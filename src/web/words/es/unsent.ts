@@ -11,7 +11,7 @@ export const unsent: UnsentWords = {
   notReached: 'No se pudo llegar al servicio. Lo que espera queda aquí y se intenta de nuevo solo.',
   unreadable:
     'No se puede leer lo que guarda este aparato. Quizás lo tiene otra ventana: cierre las demás e intente de nuevo.',
-  names: { call: 'Llamada', note: 'Nota para la cronología' },
+  names: { call: 'Llamada', record: 'Expediente', note: 'Nota para la cronología' },
   part: (name, section) => `${name}: ${section}`,
   written: (when, who) => `Escrito ${when} ${who}`,
   byYou: 'por usted',

@@ -1,0 +1,74 @@
+import { useState } from 'preact/hooks';
+import { fieldLabel } from '../../../shared/record/field-words/tell-field.js';
+import type { Shape } from '../../../shared/wire/record-members.js';
+import { Button } from '../look/button.js';
+import { UndoStrip } from '../look/notes.js';
+import { record as say } from '../words/record.js';
+import { language } from '../words/speak.js';
+import { type Item, itemsAt, newId } from './edit-document.js';
+import { LazyFold } from './lazy-fold.js';
+import { MemberGroups } from './member-groups.js';
+import { nameItem, tellItem } from './name-item.js';
+import { useEditor } from './section-editor.js';
+
+interface Removed {
+  readonly item: Item;
+  readonly place: number;
+  readonly name: string;
+}
+
+/** People, craft, calls: each behind its name, added and removed, with the way back. */
+export function ItemList({ path, shape }: { path: string; shape: Shape }) {
+  const editor = useEditor();
+  const { section, document, set, timeZone, choices } = editor;
+  const [added, setAdded] = useState<string | null>(null);
+  const [removed, setRemoved] = useState<Removed | null>(null);
+  const items = itemsAt(document, path);
+  const label = fieldLabel(section, path, language()) ?? path;
+  const one = fieldLabel(section, `${path}/*`, language()) ?? label;
+  const nameOf = (item: Item, place: number): string => nameItem(item, `${one} ${place + 1}`, choices);
+  const add = (): void => {
+    const id = newId(path.slice(path.lastIndexOf('/') + 1));
+    set(path, [...items, { id }]);
+    setAdded(id);
+  };
+  const remove = (item: Item, place: number): void => {
+    setRemoved({ item, place, name: nameOf(item, place) });
+    set(path, items.toSpliced(place, 1));
+  };
+  const bringBack = ({ item, place }: Removed): void => {
+    set(path, items.toSpliced(place, 0, item));
+    setRemoved(null);
+  };
+  return (
+    <div class="item-list" data-path={path} role="group" aria-label={label}>
+      <p class="group-title">{label}</p>
+      {items.length === 0 && <p class="quiet">{say.none}</p>}
+      {items.map((item, place) => (
+        <LazyFold
+          key={item.id}
+          name="item"
+          paths={[`${path}/${item.id}`]}
+          startsOpen={item.id === added || (items.length === 1 && path === '/entries')}
+          title={
+            <>
+              {nameOf(item, place)}
+              <small>{tellItem(section, path, item, timeZone)}</small>
+            </>
+          }
+        >
+          {() => (
+            <div class="item-body" data-path={`${path}/${item.id}`}>
+              <MemberGroups shape={shape} path={`${path}/${item.id}`} item={item} />
+              <Button look="plain" onPress={() => remove(item, place)}>
+                {say.removeOf(nameOf(item, place))}
+              </Button>
+            </div>
+          )}
+        </LazyFold>
+      ))}
+      {removed !== null && <UndoStrip undo={() => bringBack(removed)}>{say.removed(removed.name)}</UndoStrip>}
+      <Button onPress={add}>{say.add(one)}</Button>
+    </div>
+  );
+}
