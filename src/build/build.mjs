@@ -60,6 +60,12 @@ async function prepareStateLines() {
   await compressFiles(join(DIST, 'web', 'data'));
 }
 
+/** A file a pack, so that a browser loads the cases of the law that it shows and no others. */
+async function prepareCases() {
+  const { prepareLawCases } = await built('build/prepare-law-cases.js');
+  prepareLawCases(ROOT);
+}
+
 /** The published schemas, one folder, so that the service hands out exactly what lies in forms/. */
 async function copySchemas() {
   await mkdir(join(DIST, 'forms', 'schemas'), { recursive: true });
@@ -83,6 +89,7 @@ async function build() {
   ]);
   await step('rule packs: dist/forms', compileForms);
   await step('state lines: dist/data', prepareStateLines);
+  await step('cases of the law: dist/web/data/cases', prepareCases);
   await step('schemas: dist/forms/schemas', copySchemas);
 }
 

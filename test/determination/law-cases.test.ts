@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { packCode } from '../../shared/law/pack-code.js';
-import { readLawCases, type LawCase } from './law-cases.js';
+import type { LawCase } from '../../shared/law/law-case.js';
+import { readLawCases } from './law-cases.js';
 import { determineFacts, dutyOf, packs } from './situation.js';
 
 /**

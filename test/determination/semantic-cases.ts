@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Duty, Question } from '../../shared/determination/determination.js';
 import type { IncidentFacts } from '../../shared/record/incident-facts.js';
-import { mergePatch } from './merge-patch.js';
+import { mergePatch } from '../../shared/kernel/merge-patch.js';
 import { nothingKnown, quietGrounding } from './situation.js';
 
 /** What a case says of one duty; what it does not name is not looked at. */

@@ -9,7 +9,7 @@ import { determine } from '../../shared/determination/determine.js';
 import { checkRulePack } from '../../shared/law/check-rule-pack.js';
 import type { RulePack } from '../../shared/law/rule-pack.js';
 import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
-import { mergePatch } from './merge-patch.js';
+import { mergePatch } from '../../shared/kernel/merge-patch.js';
 import { readAllSemanticCases, type ExpectedDuty, type SemanticCase } from './semantic-cases.js';
 import { geography, packs } from './situation.js';
 

@@ -8,7 +8,8 @@ import type { DutyRule, RulePack } from '../../shared/law/rule-pack.js';
 import type { IncidentFacts } from '../../shared/record/incident-facts.js';
 import { readIncidentFacts } from '../../shared/wire/read-incident-facts.js';
 import { readRulePacks } from '../../src/server/law/law.api.js';
-import { readLawCases, type LawCase } from '../determination/law-cases.js';
+import type { LawCase } from '../../shared/law/law-case.js';
+import { readLawCases } from '../determination/law-cases.js';
 import { LAW_FOLDER } from './pack-folder.js';
 
 const packs = await readRulePacks();

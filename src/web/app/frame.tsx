@@ -35,6 +35,11 @@ function Header() {
   const [path] = useLocation();
   const list = useRef<HTMLDetailsElement>(null);
   const pages = ROUTES.filter((route) => route.nav !== undefined && maySee(route, session) === 'yes');
+  // The longest: at /law/try that is "Try the law", and not "Law" too.
+  const current = pages
+    .map(({ path: own, navPath = own }) => navPath)
+    .filter((to) => isWithin(path, to))
+    .sort((a, b) => b.length - a.length)[0];
   useEffect(() => {
     if (list.current !== null) list.current.open = false;
   }, [path]);
@@ -50,7 +55,7 @@ function Header() {
           <ul>
             {pages.map(({ path: own, navPath: to = own, nav }) => (
               <li key={to}>
-                <Link href={to} {...(isWithin(path, to) && { 'aria-current': 'page' })}>
+                <Link href={to} {...(to === current && { 'aria-current': 'page' })}>
                   {nav}
                 </Link>
               </li>

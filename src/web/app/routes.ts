@@ -106,8 +106,11 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../scene/scene-page.js'),
     who: [...STAFF, 'counsel'],
   },
-  { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
   { path: '/check', load: () => import('../check/check-page.js'), who: ['anyone'] },
+  { path: '/law', load: () => import('../law/law-page.js'), who: ['anyone'], nav: titles.law },
+  { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
+  { path: '/law/:code', load: () => import('../law/code-page.js'), who: ['anyone'] },
+  { path: '/vocabulary', load: () => import('../vocabulary/vocabulary-page.js'), who: ['anyone'] },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
   {
     path: '/password',

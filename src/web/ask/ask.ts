@@ -4,6 +4,9 @@ import { session } from '../session/session-state.js';
 import { askToSignInAgain } from '../session/sign-in-again.js';
 import { AskError, errorOf, type Problem, unreachable } from './ask-error.js';
 
+/** Set by the worker on what it had kept, since there was no signal. */
+export const KEPT_HERE = 'desk-kept';
+
 export type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
 
 export interface Asking {
@@ -16,6 +19,8 @@ export interface Asking {
   readonly key?: string;
   readonly headers?: Readonly<Record<string, string>>;
   readonly signal?: AbortSignal;
+  /** Is told the headers of what came, such as that the worker had kept it. */
+  readonly onHeaders?: (headers: Headers) => void;
   /** Do not offer to sign in again: whoever asks deals with 401. */
   readonly quiet?: boolean;
 }
@@ -37,7 +42,8 @@ export async function ask<Answer>(path: string, asking: Asking = {}): Promise<An
 
 async function send<Answer>(path: string, asking: Asking): Promise<Answer> {
   const response = await reach(path, asking);
-  noteServerTime(response.headers.get('date'));
+  if (response.headers.get(KEPT_HERE) === null) noteServerTime(response.headers.get('date'));
+  asking.onHeaders?.(response.headers);
   if (response.status === 204) return undefined as Answer;
   const body = await readJson(response);
   if (response.ok) return body as Answer;

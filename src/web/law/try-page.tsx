@@ -1,3 +1,4 @@
+import { Link } from 'wouter-preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Determination } from '../../../shared/determination/determination.js';
 import { DeterminationView } from '../determination/determination-view.js';
@@ -110,7 +111,7 @@ export default function TryPage() {
         </section>
       </div>
       <p class="links-line">
-        <a href="/api/docs">{say.byProgram}</a> <a href="/api/law">{say.lawInUse}</a>
+        <a href="/api/docs">{say.byProgram}</a> <Link href="/law">{say.lawInUse}</Link>
       </p>
     </Page>
   );

@@ -25,6 +25,8 @@ const FILES = `files-${DESK_VERSION}`;
 const LAW = 'law';
 /** Asked of the service first, so that a corrected law counts at once; kept for when there is no signal. */
 const LAW_PATHS = ['/api/law', '/api/law/packs'];
+/** The cases of a law are kept once its page has tried them. */
+const isCases = (path: string): boolean => path.startsWith('/data/cases/');
 
 worker.addEventListener<Extendable>('install', (event) => {
   event.waitUntil(keepAll());
@@ -42,7 +44,7 @@ worker.addEventListener<Fetched>('fetch', (event) => {
   const { request } = event;
   const { pathname, origin } = new URL(request.url);
   if (request.method !== 'GET' || origin !== self.location.origin) return;
-  if (LAW_PATHS.includes(pathname)) event.respondWith(lawFirstFromService(request));
+  if (LAW_PATHS.includes(pathname) || isCases(pathname)) event.respondWith(lawFirstFromService(request));
   else if (pathname.startsWith('/api/')) return;
   else if (request.mode === 'navigate') event.respondWith(kept('/'));
   else if (DESK_FILES.includes(pathname)) event.respondWith(kept(pathname));
@@ -77,7 +79,9 @@ async function lawFirstFromService(request: Request): Promise<Response> {
   } catch (error) {
     const found = await law.match(request);
     if (found === undefined) throw error;
-    return found;
+    const answer = new Response(found.body, found);
+    answer.headers.set('desk-kept', 'yes');
+    return answer;
   }
 }
 

@@ -10,6 +10,7 @@ export const titles = {
   mail: 'Mail',
   pin: 'Your PIN',
   followUp: 'Follow-up',
+  law: 'Law',
   tryLaw: 'Try the law',
   password: 'Password',
   enrol: 'Enrol this device',

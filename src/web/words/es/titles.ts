@@ -11,6 +11,7 @@ export const titles: Titles = {
   mail: 'Correo',
   pin: 'Su PIN',
   followUp: 'Seguimiento',
+  law: 'Leyes',
   tryLaw: 'Probar la ley',
   password: 'Contraseña',
   enrol: 'Inscribir este aparato',

@@ -1,0 +1,4 @@
+import { lawPages as en } from './en/law-pages.js';
+import { speak } from './speak.js';
+
+export const lawPages = speak(en);
