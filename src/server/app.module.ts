@@ -18,7 +18,7 @@ import { FleetModule } from './fleet/fleet.module.js';
 import { CalendarModule } from './follow-up/calendar.module.js';
 import { FOLLOW_UP_ROWS, FollowUpForms } from './follow-up/follow-up.api.js';
 import { FollowUpModule } from './follow-up/follow-up.module.js';
-import { readHandOverForms } from './hand-over/hand-over.api.js';
+import { HAND_OVER_ROWS, LinkSettings, readHandOverForms } from './hand-over/hand-over.api.js';
 import { HandOverModule } from './hand-over/hand-over.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
@@ -53,6 +53,7 @@ export interface Parts {
   decision: DecisionSettings;
   mail: MailSettings;
   mapTiles: MapTiles | null;
+  links: LinkSettings;
 }
 
 @Module({})
@@ -68,6 +69,7 @@ export class AppModule {
     decision,
     mail,
     mapTiles,
+    links,
   }: Parts): DynamicModule {
     return {
       module: AppModule,
@@ -88,6 +90,7 @@ export class AppModule {
             ...DETERMINATION_ROWS,
             ...DECISION_ROWS,
             ...FOLLOW_UP_ROWS,
+            ...HAND_OVER_ROWS,
             ...BACKUP_ROWS,
           ],
           migrations: ALL_MIGRATIONS,
@@ -107,7 +110,7 @@ export class AppModule {
         FollowUpModule.with(FollowUpForms.read()),
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
         ReportModule.with(ReportForms.read()),
-        HandOverModule.with(readHandOverForms(), evidence),
+        HandOverModule.with(readHandOverForms(), evidence, links),
         RegisterModule,
         BackupModule,
         HealthModule.with({ packs, version: published.version }),

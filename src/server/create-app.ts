@@ -16,7 +16,7 @@ import { isForOctets } from './evidence/octet-routes.js';
 import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
 import { CALENDAR_SCHEMAS } from './follow-up/calendar-schemas.js';
 import { FOLLOW_UP_SCHEMAS } from './follow-up/follow-up.api.js';
-import { HAND_OVER_SCHEMAS } from './hand-over/hand-over.api.js';
+import { HAND_OVER_SCHEMAS, LinkSettings } from './hand-over/hand-over.api.js';
 import { loadRulePacks, readRulePacks, withCorrections } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
 import { MAP_SCHEMAS } from './place/map-schemas.js';
@@ -95,6 +95,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
       evidence: new EvidenceSettings(config.evidence.folder, config.evidence.longestBytes),
       mail: config.mail,
       mapTiles,
+      links: new LinkSettings(config.publicAddress),
     }),
     adapter,
     { bodyParser: false, logger: ['error', 'warn'], abortOnError: false },

@@ -226,6 +226,12 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/packets': [...MANAGERS, 'counsel'],
   'GET /api/incidents/:id/packets/:packet/archive': [...MANAGERS, 'counsel'],
   'POST /api/incidents/:id/packets/:packet/deliveries': MANAGERS,
+  'POST /api/incidents/:id/packets/:packet/links': MANAGERS,
+  'GET /api/incidents/:id/packets/:packet/links': [...MANAGERS, 'counsel'],
+  'DELETE /api/incidents/:id/packets/:packet/links/:link': MANAGERS,
+  // Whoever has the token of a link and was told its passcode.
+  'POST /api/collections/:token': ANYONE,
+  'GET /api/collections/:token/archive': ANYONE,
   'GET /api/incidents/:id/first-notices': [...MANAGERS, 'counsel'],
   'POST /api/incidents/:id/first-notices': MANAGERS,
   'GET /api/incidents/:id/first-notices/:notice/paper': [...MANAGERS, 'counsel'],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MailMessage } from '../../src/server/platform/mail/mail-message.js';
+import { MailMessage, withoutLinks } from '../../src/server/platform/mail/mail-message.js';
 
 const ZONE = 'America/Chicago';
 const DUE = '2026-06-13T16:20:00.000Z';
@@ -59,6 +59,48 @@ describe('what a mail says', () => {
         const untimed = { reference: '2026-0042', dueAt: text };
         expect(() => MailMessage.digest({ ...parts, due: [untimed] })).toThrow(TypeError);
       }),
+    );
+  });
+
+  const packet = {
+    reference: '2026-0042',
+    address: `https://desk.rental.example/collect/${'a'.repeat(43)}`,
+    expiresAt: DUE,
+    head: { size: 17, root: 'ab'.repeat(32), at: DUE },
+    timeZone: ZONE,
+  };
+
+  it('is a link to a packet, with the head of the log by choice and nothing of what the packet holds', () => {
+    const { subject, body } = MailMessage.packet(packet);
+    expect(subject).toBe('Incident 2026-0042: a packet waits for you');
+    expect(body).toContain(`\n${packet.address}\n`);
+    expect(body).toContain(`\n17:${'ab'.repeat(32)}\n`);
+    expect(body.replaceAll('\n', ' ')).toContain(
+      'waits for you until Saturday, June 13, 2026 at 11:20 AM CDT',
+    );
+    expect(MailMessage.packet({ ...packet, head: null }).body).not.toContain('abab');
+    expect(withoutLinks(body)).toContain('\nhttps://desk.rental.example/collect/(sent)\n');
+  });
+
+  it.each([
+    { reference: 'broken leg' },
+    { address: 'https://desk.rental.example/collect/broken leg' },
+    { address: `javascript:alert(1)//collect/${'a'.repeat(43)}` },
+    { expiresAt: 'soon' },
+    { head: { ...packet.head, root: 'broken leg' } },
+    { head: { ...packet.head, size: Number.NaN } },
+    { timeZone: 'a broken leg' },
+  ])('puts nothing else into a mail about a packet: %j', (part) => {
+    expect(() => MailMessage.packet({ ...packet, ...part })).toThrow(TypeError);
+  });
+
+  it('tells whoever sent it of the link, by the reference', () => {
+    const about = { reference: '2026-0042', at: DUE, timeZone: ZONE };
+    expect(MailMessage.ofPacket('packet-collected', about).subject).toBe(
+      'Incident 2026-0042: a packet was collected',
+    );
+    expect(() => MailMessage.ofPacket('packet-link-locked', { ...about, reference: 'Ann' })).toThrow(
+      TypeError,
     );
   });
 

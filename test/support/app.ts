@@ -30,6 +30,7 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
       from: { name: 'Incident desk', address: 'desk@rental.example' },
     },
     mapTiles: null,
+    publicAddress: 'https://desk.rental.example',
     tls: undefined,
     trustedProxy: undefined,
     demo: false,

@@ -9,6 +9,9 @@ export {
   type ServiceActor,
 } from './actor.js';
 export { type AccountDesk, openAccountDesk } from './account-desk.js';
+export { readCookie, writeCookie } from './cookies.js';
+export { Passwords } from './passwords.js';
+export { hashOf, newCode, newToken, readCode } from './secrets.js';
 export { AccountFinder, type FoundAccount } from './account-finder.js';
 export { AccountsService, type NewAccount } from './accounts.service.js';
 export { PinConfirmations } from './pin-confirmations.service.js';

@@ -59,6 +59,6 @@ import { SignInService } from './sign-in.service.js';
     SessionsService,
     SignInService,
   ],
-  exports: [AccountFinder, RosterService, PinConfirmations],
+  exports: [AccountFinder, Passwords, RosterService, PinConfirmations],
 })
 export class AccountsModule {}

@@ -1,6 +1,6 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 
-export type CookieName = 'desk_session' | 'desk_device';
+export type CookieName = 'desk_session' | 'desk_device' | 'desk_collection';
 
 /** The value of a cookie of the request; undefined when it sends none. */
 export function readCookie(request: FastifyRequest, name: CookieName): string | undefined {

@@ -4,4 +4,5 @@ export { EscalationWatch } from './escalation-watch.js';
 export { FollowUpForms } from './follow-up-forms.js';
 export { FOLLOW_UP_SCHEMAS } from './follow-up-schemas.js';
 export { type DueTask, FollowUp, type TaskOfIncident } from './follow-up.service.js';
+export { NoticeAddresses } from './notice-addresses.service.js';
 export type { NoticeAddress } from './notice-addresses.service.js';

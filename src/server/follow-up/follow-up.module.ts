@@ -55,7 +55,7 @@ export class FollowUpModule {
         ReopeningNotices,
         FollowUp,
       ],
-      exports: [DutyCrew, EscalationWatch, FollowUp],
+      exports: [DutyCrew, EscalationWatch, FollowUp, NoticeAddresses],
     };
   }
 }

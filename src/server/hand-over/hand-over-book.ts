@@ -87,7 +87,35 @@ export interface KeptClaim {
   by: SignedBy;
 }
 
+/** A link by which somebody without an account collects a packet; of its secrets nothing stands here. */
+export interface KeptLink {
+  id: string;
+  packet: string;
+  to: string;
+  /** Where the mail went. */
+  address: string;
+  /** RFC 3339, as all of these. */
+  expiresAt: string;
+  at: string;
+  by: SignedBy;
+  revoked?: { at: string; by: SignedBy };
+}
+
+export const COLLECTED = ['looked', 'download-began', 'downloaded', 'locked'] as const;
+
+/** Something that happened at a link. */
+export interface KeptCollection {
+  id: string;
+  link: string;
+  packet: string;
+  /** RFC 3339. */
+  at: string;
+  what: (typeof COLLECTED)[number];
+}
+
 interface HandOversSection {
+  links?: KeptLink[];
+  collections?: KeptCollection[];
   packets?: KeptPacket[];
   notices?: KeptNotice[];
   claims?: KeptClaim[];

@@ -2,6 +2,7 @@ import { RECIPIENTS } from '../../../shared/hand-over/hand-over-profile.js';
 import { PacketDeliveryDto, PacketDraftDto } from '../../../shared/wire/hand-over-requests.dto.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
 import { FIRST_NOTICE_SCHEMAS } from './first-notice/first-notice-schemas.js';
+import { LINK_SCHEMAS } from './links/link-schemas.js';
 import { count, hash, instant, listOf, object, type Schema, SIGNED_BY, text } from './schema-parts.js';
 
 const VERDICT = {
@@ -79,4 +80,5 @@ export const HAND_OVER_SCHEMAS: Record<string, Schema> = {
   Packet: PACKET,
   PacketList: object({ items: listOf(PACKET) }),
   ...FIRST_NOTICE_SCHEMAS,
+  ...LINK_SCHEMAS,
 };

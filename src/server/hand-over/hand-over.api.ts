@@ -1,3 +1,5 @@
 export { HandOverForms, readHandOverForms } from './hand-over-forms.js';
 export { HAND_OVER_SCHEMAS } from './hand-over-schemas.js';
+export { LinkSettings } from './links/link-settings.js';
+export { HAND_OVER_ROWS } from './links/packet-link.row.js';
 export { checkPacket } from './check-packet.js';

@@ -5,23 +5,37 @@ import { FirstNoticesService } from './first-notice/first-notices.service.js';
 import { HandOverBook } from './hand-over-book.js';
 import { HandOverForms } from './hand-over-forms.js';
 import { MatterReader } from './matter-reader.js';
+import { CollectionsController } from './links/collections.controller.js';
+import { Collections } from './links/collections.service.js';
+import { LinkLog } from './links/link-log.js';
+import { LinkSettings } from './links/link-settings.js';
+import { PacketLinksController } from './links/packet-links.controller.js';
+import { PacketLinksRepository } from './links/packet-links.repository.js';
+import { PacketLinks } from './links/packet-links.service.js';
 import { PacketStore } from './packet-store.js';
 import { PacketsController } from './packets.controller.js';
 import { PacketsService } from './packets.service.js';
 
 /** The file that leaves the house. */
-@Module({ controllers: [PacketsController, FirstNoticesController] })
+@Module({
+  controllers: [PacketsController, FirstNoticesController, PacketLinksController, CollectionsController],
+})
 export class HandOverModule {
-  static with(forms: HandOverForms, { folder }: EvidenceSettings): DynamicModule {
+  static with(forms: HandOverForms, { folder }: EvidenceSettings, links: LinkSettings): DynamicModule {
     return {
       module: HandOverModule,
       providers: [
         { provide: HandOverForms, useValue: forms },
         { provide: PacketStore, useFactory: () => new PacketStore(folder) },
+        { provide: LinkSettings, useValue: links },
         HandOverBook,
         MatterReader,
         PacketsService,
         FirstNoticesService,
+        PacketLinksRepository,
+        LinkLog,
+        PacketLinks,
+        Collections,
       ],
     };
   }

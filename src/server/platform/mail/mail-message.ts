@@ -8,6 +8,14 @@ const NOTICES = {
 
 export type Notice = keyof typeof NOTICES;
 
+/** What whoever sent a packet is told of its link. */
+const PACKET_NOTICES = {
+  'packet-collected': 'a packet was collected',
+  'packet-link-locked': 'the link to a packet is locked after wrong passcodes',
+} as const;
+
+export type PacketNotice = keyof typeof PACKET_NOTICES;
+
 export interface DigestLine {
   readonly reference: string;
   readonly dueAt: string;
@@ -44,6 +52,40 @@ export class MailMessage {
   }
 
   /**
+   * A link to a packet, for somebody without an account. The passcode goes another way, and what the packet holds is
+   * told nowhere. With the head of the log at its moment the mail is a witness outside the desk: what the record said
+   * then can be shown to be unchanged against it.
+   * @throws TypeError for anything else than a reference, a link of this desk, instants, a head and a zone
+   */
+  static packet({ reference, address, expiresAt, head, timeZone }: PacketParts): MailMessage {
+    assertTimeZone(timeZone);
+    if (!LINK.test(address)) throw new TypeError('A mail holds a link of this desk and no other text.');
+    const subject = `Incident ${plain(reference)}: a packet waits for you`;
+    return new MailMessage(
+      'packet-link',
+      subject,
+      textOf([
+        `A packet about incident ${reference} waits for you until ${showInstant(expiresAt, timeZone)}:`,
+        address,
+        'It opens with a passcode that you are told another way. Whoever looks or downloads is written down. ' +
+          'Mail passes many hands, so it does not say what happened.',
+        ...(head === null ? [] : witnessOf(head, timeZone)),
+      ]),
+    );
+  }
+
+  /**
+   * That something happened at a link that the reader had sent.
+   * @throws TypeError for anything else than a reference, an instant and a zone
+   */
+  static ofPacket(notice: PacketNotice, { reference, at, timeZone }: PacketNoticeParts): MailMessage {
+    assertTimeZone(timeZone);
+    const subject = `Incident ${plain(reference)}: ${PACKET_NOTICES[notice]}`;
+    const when = `${subject}, on ${showInstant(at, timeZone)}.`;
+    return new MailMessage(notice, subject, textOf([when, WHERE, FIRST]));
+  }
+
+  /**
    * What is due and overdue for one person.
    * @throws TypeError for anything else than references, instants and a zone
    */
@@ -66,12 +108,50 @@ export class MailMessage {
   }
 }
 
+export interface PacketParts {
+  readonly reference: string;
+  /** `https://…/collect/` and the token. */
+  readonly address: string;
+  readonly expiresAt: string;
+  /** That of the record's log at an instant; null where the sender leaves it out. */
+  readonly head: { readonly size: number; readonly root: string; readonly at: string } | null;
+  readonly timeZone: string;
+}
+
+export interface PacketNoticeParts {
+  readonly reference: string;
+  readonly at: string;
+  readonly timeZone: string;
+}
+
+/** 256 bits in base64url, behind the address of the desk. */
+const LINK = /^https?:\/\/[a-z0-9.:-]+\/collect\/[\w-]{43}$/i;
+
+/**
+ * What is kept of a mail once it is out: a link in it opens nothing for whoever reads the list of mails.
+ * @example withoutLinks('https://desk.example.com/collect/…') // 'https://desk.example.com/collect/(sent)'
+ */
+export function withoutLinks(body: string): string {
+  return body.replaceAll(/(\/collect\/)[\w-]{43}/g, '$1(sent)');
+}
+
 export interface DigestParts {
   readonly overdue: readonly DigestLine[];
   readonly due: readonly DigestLine[];
   /** References alone. */
   readonly undated: readonly string[];
   readonly timeZone: string;
+}
+
+function witnessOf({ size, root, at }: NonNullable<PacketParts['head']>, timeZone: string): string[] {
+  if (!Number.isSafeInteger(size) || !/^[0-9a-f]{64}$/.test(root)) {
+    throw new TypeError('A mail holds the head of a log as size and SHA-256.');
+  }
+  return [
+    `Please keep this mail. The head of the record's log on ${showInstant(at, timeZone)} was`,
+    `${size}:${root}`,
+    'With it anybody can check later that what the record said then was not changed.',
+  ];
 }
 
 function plain(reference: string): string {

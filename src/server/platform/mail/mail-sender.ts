@@ -3,6 +3,7 @@ import type { MailRows } from '../database/mail-rows.js';
 import type { MailRow } from '../database/mail.row.js';
 import type { UnitOfWork } from '../database/unit-of-work.js';
 import type { MailCarrier, Outcome } from './mail-carrier.js';
+import { withoutLinks } from './mail-message.js';
 import { MOST_TRIES, retryDelayMs } from './retry-delay.js';
 
 /** However slow the server: after this a try is over. */
@@ -110,13 +111,13 @@ export class MailSender {
 
 function changeAfter(
   { kind, words }: Outcome,
-  { tries }: MailRow,
+  { tries, body }: MailRow,
   nextTryAt: string,
 ): Pick<MailRow, 'state' | 'words'> & Partial<MailRow> {
   const said = words.replaceAll('\0', '').slice(0, LONGEST_WORDS);
   switch (kind) {
     case 'sent':
-      return { state: 'sent', words: said };
+      return { state: 'sent', words: said, body: withoutLinks(body) };
     case 'refused':
       return { state: 'failed', words: said };
     case 'uncertain':

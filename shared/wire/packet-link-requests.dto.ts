@@ -1,0 +1,30 @@
+import { mail, wholeNumber, words } from './fleet-values.js';
+import { Needed, Value } from './record-members.js';
+import { oneOf } from './record-values.js';
+
+/** A week and a day more than most people are away; nothing that left stays open for ever. */
+export const LINK_DAYS = { usual: 14, most: 30 };
+
+/** To whom a link to a packet goes, and for how long it opens. */
+export class PacketLinkDto {
+  /** Who collects it, by name. */
+  @Needed(words('who collects it, by name', 300))
+  to: string;
+
+  @Needed(mail)
+  address: string;
+
+  /** Whole days after which it opens no more; 14 where nothing is said. */
+  @Value(wholeNumber(1, LINK_DAYS.most, 'for how many days it opens'))
+  days?: number;
+
+  /** Whether the mail holds the head of the log too, as a witness outside the desk; yes where nothing is said. */
+  @Value(oneOf(['yes', 'no']))
+  head?: 'yes' | 'no';
+}
+
+/** What was told to the recipient by another way than the mail. */
+export class CollectionDto {
+  @Needed(words('the passcode', 60))
+  passcode: string;
+}

@@ -1,0 +1,99 @@
+import {
+  Body,
+  Controller,
+  Get,
+  HttpCode,
+  Logger,
+  Param,
+  Post,
+  Req,
+  Res,
+  StreamableFile,
+} from '@nestjs/common';
+import { ApiProduces, ApiTags } from '@nestjs/swagger';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { CollectionDto } from '../../../../shared/wire/packet-link-requests.dto.js';
+import { readRecordInput } from '../../../../shared/wire/record-reading.js';
+import { readCookie, writeCookie } from '../../accounts/accounts.api.js';
+import { DescribeRoute } from '../../platform/http/describe-route.js';
+import { MayUse } from '../../platform/http/may-use.js';
+import { readInput } from '../../platform/http/read-input.js';
+import { type Collection, Collections, TICKET_MS } from './collections.service.js';
+
+const params = { token: 'q3vX0lJ4b8mS6t1yZ9wK2nR5cD7fG0hA3eB6uL8iPoM' };
+const REFUSES = {
+  403: 'The passcode is not right, or the link is locked.',
+  404: 'Nothing opens here: the link was cut off, has expired or was taken back.',
+};
+
+/** For somebody who was sent a link and told a passcode, and has no account. */
+@ApiTags('hand-over')
+@Controller('api/collections/:token')
+export class CollectionsController {
+  private readonly logger = new Logger('Collections');
+
+  constructor(private readonly collections: Collections) {}
+
+  @Post()
+  @HttpCode(200)
+  @MayUse('anyone')
+  @DescribeRoute({
+    operationId: 'lookAtCollection',
+    summary: 'What waits here, from whom, why and until when, for whoever gives the passcode',
+    description:
+      'The look is written into the log of the record. A cookie lets the archive be downloaded for half an hour.',
+    params,
+    body: 'CollectionPasscode',
+    answer: 'Collection',
+    refuses: REFUSES,
+  })
+  async look(
+    @Param('token') token: string,
+    @Body() body: unknown,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ): Promise<Collection> {
+    const { passcode } = readInput(readRecordInput(CollectionDto, body));
+    const { collection, ticket } = await this.collections.look(token, passcode);
+    writeCookie(reply, 'desk_collection', ticket, TICKET_MS);
+    closeToOthers(reply);
+    return collection;
+  }
+
+  @Get('archive')
+  @MayUse('anyone')
+  @ApiProduces('application/zip')
+  @DescribeRoute({
+    operationId: 'collectPacket',
+    summary:
+      'The packet as one archive; beginning and end of the download are written into the log of the record',
+    params,
+    status: 200,
+    refuses: { ...REFUSES, 409: 'A file of it is no longer there.' },
+  })
+  async archive(
+    @Param('token') token: string,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ): Promise<StreamableFile> {
+    const { name, bytes, received } = await this.collections.archive(
+      token,
+      readCookie(request, 'desk_collection'),
+    );
+    closeToOthers(reply);
+    // The last byte went to the connection; a download that broke off ends without this.
+    reply.raw.once('finish', () => {
+      received().catch((error: unknown) => {
+        this.logger.error(error instanceof Error ? error.stack : error);
+      });
+    });
+    return new StreamableFile(bytes, {
+      type: 'application/zip',
+      disposition: `attachment; filename="${name}"`,
+    });
+  }
+}
+
+/** No copy, no index (RFC 9309 leaves that to the page), no address passed on. */
+function closeToOthers(reply: FastifyReply): void {
+  void reply.headers({ 'cache-control': 'no-store', 'x-robots-tag': 'noindex, nofollow' });
+}

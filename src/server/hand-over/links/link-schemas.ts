@@ -1,0 +1,52 @@
+import { CollectionDto, PacketLinkDto } from '../../../../shared/wire/packet-link-requests.dto.js';
+import { schemaOf } from '../../../../shared/wire/record-schema.js';
+import { COLLECTED } from '../hand-over-book.js';
+import { count, hash, instant, listOf, object, type Schema, SIGNED_BY, text } from '../schema-parts.js';
+import { LINK_STATES } from './link-views.js';
+
+const LINK = {
+  id: text,
+  version: count,
+  packet: text,
+  to: text,
+  address: text,
+  expiresAt: instant,
+  at: instant,
+  by: SIGNED_BY,
+  state: { enum: LINK_STATES },
+  triesLeft: count,
+  collectedAt: { type: ['string', 'null'], format: 'date-time' },
+  collections: listOf(object({ id: text, at: instant, what: { enum: COLLECTED } })),
+};
+const REVOKED = { revoked: object({ at: instant, by: SIGNED_BY }) };
+
+/** What links are asked and what they answer, for the API's document. */
+export const LINK_SCHEMAS: Record<string, Schema> = {
+  PacketLinkDraft: {
+    ...schemaOf(PacketLinkDto),
+    examples: [{ to: 'Kim Ortega, Red River Marine Insurance', address: 'claims@insurer.example', days: 14 }],
+  },
+  PacketLink: object(LINK, REVOKED),
+  PacketLinkSent: object(
+    {
+      ...LINK,
+      passcode: {
+        type: ['string', 'null'],
+        description: 'Shown once, to be told by another way than the mail; null for a retry.',
+      },
+    },
+    REVOKED,
+  ),
+  PacketLinkList: object({ items: listOf(object(LINK, REVOKED)) }),
+  CollectionPasscode: { ...schemaOf(CollectionDto), examples: [{ passcode: '7km2x-0pq4t' }] },
+  Collection: object({
+    reference: text,
+    sender: text,
+    to: text,
+    purpose: text,
+    madeAt: instant,
+    until: instant,
+    files: count,
+    head: object({ size: count, root: hash }),
+  }),
+};

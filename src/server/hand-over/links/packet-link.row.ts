@@ -1,0 +1,34 @@
+import { Entity, Index, Unique } from 'typeorm';
+import {
+  IdColumn,
+  InstantColumn,
+  IntegerColumn,
+  ReferenceColumn,
+  TextColumn,
+} from '../../platform/database/columns.js';
+
+/**
+ * What opens a packet for somebody without an account. To whom it went, and every look, stands in the record's own log;
+ * here is only what a try is held against, and of secrets only hashes.
+ */
+@Entity('packet_link')
+@Unique(['tokenHash'])
+@Index(['incidentId'])
+export class PacketLinkRow {
+  @IdColumn() id: string;
+  @ReferenceColumn('incident') incidentId: string;
+  @TextColumn() packetId: string;
+  /** SHA-256 of 256 bits by chance. */
+  @TextColumn() tokenHash: string;
+  /** argon2id. */
+  @TextColumn() passcodeHash: string;
+  @IntegerColumn() triesLeft: number;
+  @InstantColumn() expiresAt: string;
+  /** `revoked` or `locked`; null while it opens. */
+  @TextColumn({ nullable: true }) closed: 'revoked' | 'locked' | null;
+  /** Whoever gave the passcode may download until then; SHA-256. */
+  @TextColumn({ nullable: true }) ticketHash: string | null;
+  @InstantColumn({ nullable: true }) ticketUntil: string | null;
+}
+
+export const HAND_OVER_ROWS = [PacketLinkRow];
