@@ -8,7 +8,10 @@ import { loadRulePacks } from '../../src/server/law/law.api.js';
 import { loadGeography } from '../../src/server/place/place.api.js';
 import { durableCreate } from './durable-create.js';
 import { handWritten } from './hand-written.js';
+import { callOnPhone } from './call-on-phone.js';
+import { openPhoneDesk } from './phone-desk.js';
 import { registerPage } from './register-page.js';
+import { typingOnPhone } from './typing-on-phone.js';
 
 /**
  * `npm run bench`: each figure beside its yardstick of the same run, as a ratio. Shared machines are noisy,
@@ -124,3 +127,25 @@ share(
   0.75,
   await registerPage(),
 );
+
+/** A figure beside what it must not pass. */
+function within(name: string, aim: number, figure: number, unit: string): void {
+  console.log(
+    `${name}: ${figure.toFixed(0)} ${unit} (aim ${aim} ${unit}: ${figure <= aim ? 'reached' : 'not reached'})`,
+  );
+}
+
+const phone = await openPhoneDesk();
+const SLOW = 'on a phone at a quarter of this processor, 1.6 Mbit/s and 150 ms';
+const { first, again, scriptBytes } = await callOnPhone(phone);
+within(`Call page usable, first visit, ${SLOW}`, 2500, median(first), 'ms');
+within(`Call page usable, opened again, ${SLOW}`, 1000, median(again), 'ms');
+within('Script of the call page over the wire, compressed', 120, scriptBytes / 1000, 'kB');
+const { reference, characters, worst } = await typingOnPhone(phone, 'ruth');
+within(
+  `Worst lag of a key in the account of ${reference}, whose record has ${characters} characters, ${SLOW}`,
+  100,
+  worst,
+  'ms',
+);
+await phone.close();
