@@ -76,6 +76,7 @@ function Question({ step, hands, choices }: AskStepProps) {
           <ThreeWay
             legend={say.ask.accounted}
             quietLegend
+            atOnce
             value={draft?.answers.accounted?.value}
             onChoose={answerThis('accounted')}
           />
@@ -86,6 +87,7 @@ function Question({ step, hands, choices }: AskStepProps) {
         <ThreeWay
           legend={say.ask.hurt}
           quietLegend
+          atOnce
           hint={say.hurt.hint}
           value={draft?.answers.hurt?.value}
           onChoose={answerThis('hurt')}

@@ -36,6 +36,7 @@ export function HappenedStep({ hands }: { hands: CallHands }) {
         <Choice
           legend={say.ask.happened}
           quietLegend
+          atOnce
           value={happened === null ? NONE : happened}
           options={[
             ...Object.entries(say.happened.kinds).map(([value, label]) => ({ value, label })),

@@ -1,4 +1,4 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { Ternary } from '../../../shared/kernel/truth.js';
 import { common } from '../words/common.js';
@@ -20,11 +20,13 @@ interface ChoiceProps<Value extends string> {
   readonly error?: string | null | undefined;
   /** Legend for screen readers alone, where a heading says the same. */
   readonly quietLegend?: boolean;
+  /** Choosing moves on at once: arrow keys then only go from one to the next, and the space bar chooses. */
+  readonly atOnce?: boolean;
 }
 
 /** One of a few, each large enough for a wet thumb: radio buttons that look like what they are pressed as. */
 export function Choice<Value extends string>(props: ChoiceProps<Value>) {
-  const { legend, options, value, onChoose, hint, error, quietLegend = false } = props;
+  const { legend, options, value, onChoose, hint, error, quietLegend = false, atOnce = false } = props;
   const id = useId();
   const hasError = error !== null && error !== undefined;
   return (
@@ -46,6 +48,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
               checked={option.value === value}
               // A radio that is checked tells of no change when it is pressed again; a click always tells.
               onClick={() => onChoose(option.value)}
+              {...(atOnce && { onKeyDown: goByArrow })}
             />
             {option.sign ?? <span class="dot" aria-hidden="true" />}
             <span>
@@ -57,6 +60,19 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
       </div>
     </fieldset>
   );
+}
+
+const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 };
+
+/** A browser chooses with each arrow, and whoever wants the third would have answered with the second. */
+function goByArrow(event: JSX.TargetedKeyboardEvent<HTMLInputElement>): void {
+  const step = STEPS[event.key];
+  const group = event.currentTarget.closest('.options');
+  if (step === undefined || group === null) return;
+  event.preventDefault();
+  const all = [...group.querySelectorAll('input')];
+  const next = all.indexOf(event.currentTarget) + step;
+  all.at(next % all.length)?.focus();
 }
 
 type ThreeWayProps = Omit<ChoiceProps<Ternary>, 'options'> & {
