@@ -1,6 +1,5 @@
-import { useId, useState } from 'preact/hooks';
 import { queueFile } from '../device/outbox.js';
-import { Note } from '../look/notes.js';
+import { TakePhotographs } from '../look/take-photographs.js';
 import { call as say } from '../words/call.js';
 import { openCall } from './sync-call.js';
 
@@ -13,43 +12,11 @@ interface PhotographsProps {
 
 /** Photographs into the evidence of the incident: kept on the phone at once, sent when there is signal. */
 export function Photographs({ incident, ofSheet, onKept }: PhotographsProps) {
-  const id = useId();
-  const [failed, setFailed] = useState(false);
-  const take = async (files: readonly File[]): Promise<void> => {
-    setFailed(false);
-    for (const file of files) {
-      try {
-        await openCall(incident);
-        await queueFile(
-          incident,
-          file,
-          'photograph',
-          ofSheet ? { caption: 'The sheet of paper.' } : undefined,
-        );
-        onKept();
-      } catch (error) {
-        console.warn('A photograph could not be kept.', error);
-        setFailed(true);
-      }
-    }
+  const words = ofSheet ? { caption: 'The sheet of paper.' } : undefined;
+  const keep = async (file: File): Promise<void> => {
+    await openCall(incident);
+    await queueFile(incident, file, 'photograph', words);
+    onKept();
   };
-  return (
-    <div class="photographs">
-      <label class="button" for={id}>
-        {ofSheet ? say.photographs.sheet : say.photographs.take}
-      </label>
-      <input
-        id={id}
-        class="unseen"
-        type="file"
-        accept="image/*"
-        capture="environment"
-        multiple
-        onChange={({ currentTarget }) => {
-          void take([...(currentTarget.files ?? [])]);
-        }}
-      />
-      {failed && <Note kind="error">{say.photographs.notKept}</Note>}
-    </div>
-  );
+  return <TakePhotographs label={ofSheet ? say.photographs.sheet : say.photographs.take} keep={keep} />;
 }

@@ -103,7 +103,6 @@ export const call = {
     sheet: 'Photograph the sheet',
     count: (count: number) => (count === 1 ? '1 photograph' : `${count} photographs`),
     term: 'Pictures',
-    notKept: 'The photograph could not be kept on this phone. Keep it in the phone’s own pictures.',
   },
   readOut: {
     open: 'Read this out',

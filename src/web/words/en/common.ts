@@ -46,6 +46,7 @@ export const common = {
   },
   chunkFailed: 'This page could not be loaded. It needs signal once; after that it opens without.',
   newer: { text: 'A newer version of the desk is ready.', use: 'Use it now' },
+  photographNotKept: 'The photograph could not be kept on this phone. Keep it in the phone’s own pictures.',
   sending: {
     waiting: 'Saved on this device, not yet sent',
     sending: 'Being sent',

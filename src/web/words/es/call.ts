@@ -103,7 +103,6 @@ export const call: CallWords = {
     sheet: 'Fotografiar la hoja',
     count: (count) => (count === 1 ? '1 fotografía' : `${count} fotografías`),
     term: 'Fotos',
-    notKept: 'No se pudo guardar la fotografía aquí. Consérvela en las fotos del teléfono.',
   },
   readOut: {
     open: 'Leer esto en voz alta',

@@ -47,6 +47,7 @@ export const common: Common = {
   },
   chunkFailed: 'No se pudo cargar esta página. Necesita señal una vez; después abre sin ella.',
   newer: { text: 'Hay una versión más nueva.', use: 'Usarla ahora' },
+  photographNotKept: 'No se pudo guardar la fotografía aquí. Consérvela en las fotos del teléfono.',
   sending: {
     waiting: 'Guardado en este aparato, aún no enviado',
     sending: 'Enviando',
