@@ -2,6 +2,7 @@ import type { Known } from '../call/known.js';
 import type { Ternary } from '../kernel/truth.js';
 import type { VesselUse } from './incident-facts.js';
 import type { Quantity } from './quantity-as-entered.js';
+import type { MissedShot } from './shots.js';
 
 /** One craft concerned, ours or another's, and what it was doing. */
 export interface Craft {
@@ -59,6 +60,8 @@ export interface Craft {
   fireExtinguishersUsed?: Known<string>;
   /** Kept as it was found: not started, not repaired. */
   keptAsFound?: Known<Ternary>;
+  /** Pictures of the list that could not be taken. */
+  notPhotographed?: MissedShot[];
 }
 
 export interface CraftSection {

@@ -1,4 +1,5 @@
 import type { EvidenceKind } from './evidence-kind.js';
+import type { Shot } from './shots.js';
 
 /** What a camera wrote into its picture. Nothing of it is taken into the record by itself: it only makes questions. */
 export interface Captured {
@@ -31,6 +32,8 @@ export interface EvidenceWords {
   people?: string[];
   /** Ids of the craft it shows. */
   craft?: string[];
+  /** Which picture of the list for a craft it is. */
+  shot?: Shot;
   /** Id of the statement that it is the original of. */
   statement?: string;
   /** Whether only managers, administrators and counsel see it. Absent: it follows from what it shows. */

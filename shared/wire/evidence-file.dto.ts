@@ -1,9 +1,10 @@
 import type { EvidenceWords } from '../record/evidence-section.js';
+import { type Shot, SHOTS } from '../record/shots.js';
 import { fileName, fileSize, ids, mediaType, sha256 } from './evidence-values.js';
 import { account, words } from './fleet-values.js';
 import { isObject } from './is-object.js';
 import { Needed, Part, Value, type ValueRule } from './record-members.js';
-import { day, id, line, yesOrNo } from './record-values.js';
+import { day, id, line, oneOf, yesOrNo } from './record-values.js';
 
 /** What people say about a file, whole: what is left out is no longer said. */
 export class EvidenceWordsDto implements EvidenceWords {
@@ -20,6 +21,10 @@ export class EvidenceWordsDto implements EvidenceWords {
 
   @Value(ids)
   craft?: string[];
+
+  /** Which picture of the list for a craft it is. */
+  @Value(oneOf(SHOTS))
+  shot?: Shot;
 
   /** Id of the statement that it is the original of. */
   @Value(id)

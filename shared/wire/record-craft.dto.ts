@@ -3,6 +3,7 @@ import type { Ternary } from '../kernel/truth.js';
 import type { Craft, CraftSection } from '../record/craft-section.js';
 import type { VesselUse } from '../record/incident-facts.js';
 import type { Quantity } from '../record/quantity-as-entered.js';
+import { type MissedShot, type Shot, SHOTS } from '../record/shots.js';
 import { Items, KnownFact, Needed, Value } from './record-members.js';
 import { quantityOf } from './record-quantity.js';
 import { count, id, line, oneOf, stateCode, ternary, text, yesOrNo } from './record-values.js';
@@ -14,6 +15,17 @@ const USES: readonly VesselUse[] = [
   'staff-operated',
   'other-commercial',
 ];
+
+class MissedShotDto implements MissedShot {
+  @Needed(id)
+  id: string;
+
+  @Value(oneOf(SHOTS))
+  shot?: Shot;
+
+  @Value(text)
+  reason?: string;
+}
 
 class CraftDto implements Craft {
   @Needed(id)
@@ -135,6 +147,9 @@ class CraftDto implements Craft {
 
   @KnownFact(ternary)
   keptAsFound?: Known<Ternary>;
+
+  @Items(() => MissedShotDto)
+  notPhotographed?: MissedShotDto[];
 }
 
 export class CraftSectionDto implements CraftSection {

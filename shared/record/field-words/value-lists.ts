@@ -8,6 +8,7 @@ export const VALUE_LISTS: Readonly<Record<string, keyof ValueWords>> = {
   'call:/overdue/ended': 'overdueEnd',
   'emergency-response:/responders/*/kind': 'responder',
   'craft:/craft/*/use': 'use',
+  'craft:/craft/*/notPhotographed/*/shot': 'shot',
   'people:/assessment': 'assessment',
   'people:/people/*/role': 'role',
   'people:/people/*/lifeJacket': 'lifeJacket',

@@ -10,6 +10,7 @@ import type { IncidentStatus } from '../incident-record.js';
 import type { Lanyard, LifeJacket, PersonRole } from '../people-section.js';
 import type { HandOverBasis, ResponderKind } from '../response-sections.js';
 import type { SceneLineKind, SceneMovement, SceneThing } from '../scene-section.js';
+import type { Shot } from '../shots.js';
 import type { Occurred } from '../time-and-place.js';
 
 /** The words of each closed list; a value without one stops the type check. */
@@ -37,6 +38,7 @@ export interface ValueWords {
   party: Record<ContactParty, string>;
   direction: Record<'in' | 'out', string>;
   renterAnswer: Record<RenterAnswer, string>;
+  shot: Record<Shot, string>;
   sceneThing: Record<SceneThing, string>;
   sceneMovement: Record<SceneMovement, string>;
   sceneLine: Record<SceneLineKind, string>;

@@ -44,6 +44,10 @@ export const craft = {
     '/craft/*/account': 'What this craft did, in words',
     '/craft/*/fireExtinguishersUsed': 'Fire extinguishers used',
     '/craft/*/keptAsFound': 'Kept as it was found?',
+    '/craft/*/notPhotographed': 'Pictures that could not be taken',
+    '/craft/*/notPhotographed/*': 'Picture that could not be taken',
+    '/craft/*/notPhotographed/*/shot': 'Which picture',
+    '/craft/*/notPhotographed/*/reason': 'Why not',
   },
   help: {
     '/craft/*/name': 'As it is called at the dock: PWC 7.',

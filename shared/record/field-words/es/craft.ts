@@ -45,6 +45,10 @@ export const craft: typeof craftEn = {
     '/craft/*/account': 'Qué hizo esta embarcación, en palabras',
     '/craft/*/fireExtinguishersUsed': 'Extintores usados',
     '/craft/*/keptAsFound': '¿Se conserva como se encontró?',
+    '/craft/*/notPhotographed': 'Fotos que no se pudieron tomar',
+    '/craft/*/notPhotographed/*': 'Foto que no se pudo tomar',
+    '/craft/*/notPhotographed/*/shot': 'Qué foto',
+    '/craft/*/notPhotographed/*/reason': 'Por qué no',
   },
   help: {
     '/craft/*/name': 'Como se la llama en el muelle: PWC 7.',
