@@ -1,9 +1,12 @@
-import type { Page } from 'playwright-core';
-import type { AuthoritiesSection } from '../../shared/record/response-sections.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { IncidentCase, told } from '../decision/incident-case.js';
-import { readPdf } from '../report/read-pdf.js';
+import { create } from '../accounts/house.js';
+import { IncidentCase } from '../decision/incident-case.js';
 import { BrowserDesk, expectReach, listenForFaults, smallTargets, takePictures } from './desk.js';
+import { collision, photograph, sheetsOf } from './evidence-desk.js';
+import { stockFleet } from './small-fleet.js';
+
+/** What waits on a device is tried again within a quarter of a minute. */
+const SENDING = { timeout: 20_000 };
 
 let desk: BrowserDesk;
 beforeAll(async () => {
@@ -40,7 +43,7 @@ describe('the card for staff', () => {
 
 describe('the sheets for others', () => {
   it('shows an officer what is asked at the scene and nothing medical, and notes without signal that it was given', async () => {
-    const one = await collision();
+    const one = await collision(desk);
     const page = await desk.visit('staff', `/incidents/${one.id}/officer`);
     const faults = listenForFaults(page);
     const sheet = page.locator('.given');
@@ -74,7 +77,7 @@ describe('the sheets for others', () => {
     await page.getByText('Saved on this device, not yet sent').waitFor();
     await page.context().setOffline(false);
     await expect
-      .poll(async () => (await one.authorities()).handedOver)
+      .poll(async () => (await one.authorities()).handedOver, SENDING)
       .toMatchObject([
         {
           basis: 'asked',
@@ -97,7 +100,7 @@ describe('the sheets for others', () => {
   });
 
   it('gives the other operator name, address and vessel, and writes down that it did', async () => {
-    const one = await collision();
+    const one = await collision(desk);
     const page = await desk.visit('staff', `/incidents/${one.id}/other-operator`);
     const sheet = page.locator('.given');
     await sheet.getByText('TX 4711 AB').waitFor();
@@ -113,7 +116,7 @@ describe('the sheets for others', () => {
     await page.getByText('Omar Lund').waitFor();
     const contacts = () => one.section<{ contacts: object[] }>('contacts');
     await expect
-      .poll(async () => (await contacts()).contacts)
+      .poll(async () => (await contacts()).contacts, SENDING)
       .toMatchObject([
         {
           party: 'other-party',
@@ -144,62 +147,138 @@ describe('the sheets for others', () => {
   });
 });
 
-/** PWC 7 and its driver, who is hurt, in a record with more than anybody outside may be told. */
-async function collision() {
-  const one = await IncidentCase.open(await desk.house.signedIn('manager'), { craftNamed: ['PWC 7'] });
-  await one.write('craft', {
-    craft: [
-      {
-        id: 'c1',
-        ours: true,
-        name: 'PWC 7',
-        type: told('personal-watercraft'),
-        hullNumber: told('ABCD1234E607'),
-        registrationNumber: told('TX 4711 AB'),
-        colours: 'red and white',
-        ownerName: 'Heron Rentals',
-        ownerContact: '100 Dock Road, Pottsboro',
-        insurer: 'Lake Insurance',
-        aboard: told(2),
-      },
-    ],
+describe('the pictures to take', () => {
+  it('are taken without signal and sent later, or cannot be taken for a reason', async () => {
+    await stockFleet(desk.house);
+    const one = await IncidentCase.open(await desk.house.signedIn('manager'), { craftNamed: ['PWC 7'] });
+    const page = await desk.visit('staff', `/incidents/${one.id}/shots`);
+    const faults = listenForFaults(page);
+    const line = (name: string) =>
+      page.getByRole('listitem').filter({ has: page.getByRole('heading', { name }) });
+    await page.getByText('0 of 13 done').waitFor();
+    await page.getByText('No thing is kept yet.').waitFor();
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await page.context().setOffline(true);
+    await page
+      .getByLabel('Take it Hull number (HIN), readable, PWC 7')
+      .setInputFiles(await photograph('red'));
+    await line('Hull number').getByText('Done, 1 picture').waitFor();
+    await page.getByText('1 photograph is only on this device').waitFor();
+    await line('Hour meter').getByText('It cannot be taken').click();
+    await line('Hour meter').getByRole('button', { name: 'Keep this reason' }).click();
+    await page.getByText('Say why it cannot be taken.').waitFor();
+    await page.getByLabel('Why not: Hour meter, PWC 7').fill('Under water');
+    await line('Hour meter').getByRole('button', { name: 'Keep this reason' }).click();
+    await line('Hour meter').getByText('Cannot be taken: Under water').waitFor();
+    await page.getByText('2 of 13 done').waitFor();
+    await page.context().setOffline(false);
+    await page.getByRole('img', { name: 'PWC 7: Hull number (HIN), readable' }).waitFor();
+    expect(
+      await one.browser.get(`/api/incidents/${one.id}/evidence`).then(({ body }) => body as object),
+    ).toMatchObject({
+      files: [
+        { about: { shot: 'hull-number', craft: ['PWC-7'], caption: 'PWC 7: Hull number (HIN), readable' } },
+      ],
+    });
+    const craft = async () =>
+      (await one.browser.get(`/api/incidents/${one.id}/sections/craft`).expect(200)).body as object;
+    const missed = [{ shot: 'hour-meter', reason: 'Under water' }];
+    await expect.poll(craft, SENDING).toMatchObject({
+      document: { craft: [{ id: 'PWC-7', ours: true, name: 'PWC 7', notPhotographed: missed }] },
+    });
+    const file = page.getByRole('listitem').filter({ has: page.getByRole('img') });
+    await file.getByText('Say what it shows').click();
+    await file.getByLabel('What it shows').fill('Hull number, scratched');
+    await file.getByLabel('Why the words change').fill('Looked closer.');
+    await file.getByRole('button', { name: 'Keep these words' }).click();
+    await page.getByRole('img', { name: 'Hull number, scratched' }).waitFor();
+    await expectReach(page);
+    await takePictures(page, 'shots');
+    expect(faults).toEqual([]);
+    await page.context().close();
   });
-  await one.write('people', {
-    everyoneAccountedFor: told('yes'),
-    people: [
-      {
-        id: 'p1',
-        name: 'Rena Moss',
-        address: '9 Oak Lane, Denison',
-        phone: '555-0142',
-        birthDate: told('1990-04-02'),
-        role: told('operator'),
-        craft: 'c1',
-        outcome: told('injured'),
-        injuries: [{ id: 'i1', nature: told('broken wrist') }],
-        hospital: told('County Hospital'),
-      },
-      { id: 'p2', name: 'Tom Moss', role: told('passenger'), craft: 'c1', outcome: told('unhurt') },
-    ],
-  });
-  await one.write('time-and-place', {
-    occurred: told({ at: '2026-06-13T15:10:00-05:00', precision: 'about', withinMinutes: 10 }),
-    timeZone: told('America/Chicago'),
-    position: told({ latitude: 33.83, longitude: -96.575 }),
-    description: told('off Heron Cove'),
-    waterBody: told('Lake Texoma'),
-  });
-  await one.write('rental', { agreement: 'R-2026-118' });
-  const section = async <Document>(name: string): Promise<Document> =>
-    (
-      (await one.browser.get(`/api/incidents/${one.id}/sections/${name}`).expect(200)).body as {
-        document: Document;
-      }
-    ).document;
-  return { id: one.id, section, authorities: () => section<AuthoritiesSection>('authorities') };
-}
 
-/** How many sheets of letter paper it takes. */
-async function sheetsOf(page: Page): Promise<number> {
-  return (await readPdf(await page.pdf({ format: 'Letter' }))).pages;
-}
+  it('stand beside the things kept and what others hold', async () => {
+    const one = await IncidentCase.open(await desk.house.signedIn('manager'), { said: 'help' });
+    const page = await desk.visit('staff', `/incidents/${one.id}/shots`);
+    await page.getByText('Add a thing').click();
+    await page.getByLabel('What it is').fill('Lanyard, clip broken');
+    await page.getByLabel('Kept where').fill('Office safe');
+    await page.getByRole('button', { name: 'Add it' }).click();
+    const thing = page.getByRole('listitem').filter({ hasText: 'Lanyard, clip broken' });
+    await thing.getByText('It changes hands now').click();
+    await thing.getByLabel('Who takes it').fill('Warden Pike');
+    await thing.getByLabel('Why').fill('For the report');
+    await thing.getByRole('button', { name: 'Note the hand-over' }).click();
+    await thing.getByText(/to Warden Pike\. For the report/).waitFor();
+    await page.getByText('Add what somebody holds').click();
+    await page.getByLabel('What kind').selectOption({ label: 'Camera at a dock' });
+    await page.getByLabel('Who holds it').fill('The marina next door');
+    await page.getByLabel('Kept until').fill('2031-06-20T00:00');
+    await page.getByRole('button', { name: 'Add it' }).last().click();
+    const camera = page.getByRole('listitem').filter({ hasText: 'The marina next door' });
+    await camera.getByText('may be gone then').waitFor();
+    await camera.getByText('What came of it').first().click();
+    await camera.getByLabel('What came of it').selectOption({ label: 'Asked for' });
+    await camera.getByRole('button', { name: 'Keep this' }).click();
+    await camera.getByText('Asked for', { exact: true }).first().waitFor();
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await takePictures(page, 'evidence-kept');
+    await page.context().close();
+  });
+});
+
+describe('the history and the whole record', () => {
+  it('tell who changed what, when and why, and what the record said before', async () => {
+    const one = await collision(desk);
+    const before = new Date(Date.parse(desk.house.now()) + 1000).toISOString();
+    desk.house.letPass(60_000);
+    await one.unhurt();
+    const page = await desk.visit('counsel', '/');
+    const counsel = await desk.house.person('counsel');
+    await desk.signIn(page.context(), counsel);
+    await create(one.browser, `/api/incidents/${one.id}/counsel`, { account: counsel.id }).expect(200);
+    const faults = listenForFaults(page);
+    await page.goto(`${desk.url}/incidents/${one.id}/history`);
+    await page.getByText('Why: She said it was a bruise.').waitFor();
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await takePictures(page, 'history');
+    await page.getByLabel('Section').selectOption({ label: 'People' });
+    await page.getByRole('link', { name: 'History of Rena Moss: What became of them' }).first().click();
+    await page.getByText('Only: Rena Moss: What became of them').waitFor();
+    const said = await page.locator('.change dd').allInnerTexts();
+    expect(said).toEqual([
+      expect.stringMatching(/^Was: Injured\s+Unhurt/) as unknown,
+      expect.stringMatching(/^Injured/) as unknown,
+    ]);
+    await page
+      .getByRole('link', { name: /^The record as of/ })
+      .last()
+      .click();
+    await page.getByRole('heading', { name: /^Record, / }).waitFor();
+    await page.goto(`${desk.url}/incidents/${one.id}/record?at=${before}`);
+    await page.getByText('broken wrist').waitFor();
+    await page.getByText('There was no file.').waitFor();
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await takePictures(page, 'record-as-of');
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByLabel('As of').isVisible()).toBe(false);
+    expect(await page.locator('.printed').innerText()).toMatch(/^Printed .+, counsel\.$/);
+    await page.emulateMedia({ media: null });
+    await page.getByRole('link', { name: 'As it stands now' }).click();
+    await page.getByText('As it stands, ').waitFor();
+    expect(await page.getByText('broken wrist').count()).toBe(0);
+    await page.getByLabel('As of').fill('2020-01-01T00:00');
+    await page.getByRole('button', { name: 'Show it as of then' }).click();
+    await page.getByText('Nobody had written anything by then.').waitFor();
+    await page.goto(`${desk.url}/incidents/${one.id}/record?at=yesterday`);
+    await page.getByRole('alert').waitFor();
+    await expectReach(page);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+});

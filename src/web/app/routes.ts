@@ -44,6 +44,21 @@ export const ROUTES: readonly PageRoute[] = [
     who: [...STAFF, 'counsel'],
     nav: titles.register,
   },
+  {
+    path: '/incidents/:id/record',
+    load: () => import('../history/record-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
+  {
+    path: '/incidents/:id/history',
+    load: () => import('../history/history-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
+  {
+    path: '/incidents/:id/shots',
+    load: () => import('../evidence/shots-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
   { path: '/incidents/:id/officer', load: () => import('../officer/officer-page.js'), who: STAFF },
   {
     path: '/incidents/:id/other-operator',

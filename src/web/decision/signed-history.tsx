@@ -13,13 +13,20 @@ import type {
 } from './service-answers.js';
 import { StandingDecision } from './standing-decision.js';
 
+interface SignedHistoryProps {
+  readonly id: string;
+  readonly zone: string;
+  /** `?at=` of a moment; all of it without one. */
+  readonly query?: string;
+}
+
 /** Everything that was signed, reopened, filed, told and asked, the latest first. */
-export function SignedHistory({ id, zone }: { id: string; zone: string }) {
+export function SignedHistory({ id, zone, query = '' }: SignedHistoryProps) {
   const path = `/api/incidents/${id}`;
-  const signed = useAsk<DecisionsAnswer>(`${path}/decisions`);
-  const filings = useAsk<FilingsAnswer>(`${path}/filings`);
-  const notices = useAsk<OperatorNoticesAnswer>(`${path}/operator-notices`);
-  const calls = useAsk<LegalCallsAnswer>(`${path}/legal-calls`);
+  const signed = useAsk<DecisionsAnswer>(`${path}/decisions${query}`);
+  const filings = useAsk<FilingsAnswer>(`${path}/filings${query}`);
+  const notices = useAsk<OperatorNoticesAnswer>(`${path}/operator-notices${query}`);
+  const calls = useAsk<LegalCallsAnswer>(`${path}/legal-calls${query}`);
   const failed = [signed, filings, notices, calls].find(({ error }) => error !== null);
   return (
     <Section title={say.history.title}>

@@ -28,7 +28,7 @@ export const sheetTerms: SheetTerms = {
 export const officer: OfficerWords = {
   title: (reference) => `Hoja para el oficial, ${reference}`,
   titleWithout: 'Hoja para el oficial',
-  lead: (time, version) => `El registro a las ${time}, versión ${version}.`,
+  lead: (time, version) => `El registro al ${time}, versión ${version}.`,
   zone: (zone) => `Horas de ${zone}.`,
   about: 'Dé vuelta el teléfono o imprímala. Conteste la verdad, y solo lo que usted vio.',
   left: 'Lesiones, atención y fechas de nacimiento no están: el oficial pregunta a las personas mismas.',

@@ -1,0 +1,51 @@
+export const history = {
+  title: (reference: string) => `History, ${reference}`,
+  titleWithout: 'History of the record',
+  lead: 'Who changed what, when and why; the newest first. Nothing is overwritten.',
+  toIncident: 'To the incident',
+  toRecord: 'The whole record',
+  section: 'Section',
+  allSections: 'All sections',
+  field: (name: string) => `Only: ${name}`,
+  wholeSection: 'All of this section',
+  ofFieldLabel: (name: string) => `History of ${name}`,
+  recordThen: 'The record as of then',
+  recordThenLabel: (time: string) => `The record as of then, ${time}`,
+  by: (person: string, time: string) => `${person}, ${time}`,
+  aDevice: 'a device, nobody signed in',
+  why: (reason: string) => `Why: ${reason}`,
+  reasonWithdrawn: 'The reason was withdrawn.',
+  finished: 'Finished this section.',
+  withdrew: 'Withdrew',
+  was: (value: string) => `Was: ${value}`,
+  nothing: 'nothing',
+  withdrawnSince: 'withdrawn since',
+  number: (sequence: number) => `No. ${sequence}`,
+  none: 'Nothing was changed here yet.',
+  earlier: 'Earlier changes',
+};
+
+export const wholeRecord = {
+  title: (reference: string) => `Record, ${reference}`,
+  titleWithout: 'The whole record',
+  now: (time: string) => `As it stands, ${time}.`,
+  asOf: (time: string) => `As of ${time}, without what was withdrawn since.`,
+  version: (version: number) => `Version ${version}.`,
+  moment: 'As of',
+  momentHint: (zone: string) => `Day and time in ${zone}.`,
+  show: 'Show it as of then',
+  showNow: 'As it stands now',
+  notATime: 'Write a day and a time.',
+  toHistory: 'History',
+  none: 'Nobody had written anything by then.',
+  state: (version: number, finished: boolean) =>
+    `Version ${version}, ${finished ? 'finished' : 'not finished'}`,
+  withdrawn: (fields: string) => `Withdrawn since: ${fields}`,
+  historyOf: (title: string) => `History of ${title}`,
+  files: 'Photographs and files',
+  noFiles: 'There was no file.',
+  item: (number: number) => `No. ${number}`,
+};
+
+export type HistoryText = typeof history;
+export type WholeRecordText = typeof wholeRecord;
