@@ -34,7 +34,9 @@ export function SectionSheet({ incident, section: answer, timeZone }: SectionShe
       {withdrawn.length > 0 && (
         <p>{say.withdrawn(withdrawn.map((path) => tellPath(section, path, document)).join('; '))}</p>
       )}
-      <Members section={section} object={document} path="" timeZone={timeZone} />
+      <div class="record-sheet">
+        <Members section={section} object={document} path="" timeZone={timeZone} />
+      </div>
     </Section>
   );
 }

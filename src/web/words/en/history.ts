@@ -18,7 +18,7 @@ export const history = {
   finished: 'Finished this section.',
   withdrew: 'Withdrew',
   was: (value: string) => `Was: ${value}`,
-  nothing: 'nothing',
+  nothing: 'Now empty',
   withdrawnSince: 'withdrawn since',
   number: (sequence: number) => `No. ${sequence}`,
   none: 'Nothing was changed here yet.',

@@ -20,7 +20,7 @@ export const history: HistoryText = {
   finished: 'Terminó esta sección.',
   withdrew: 'Retiró',
   was: (value) => `Antes: ${value}`,
-  nothing: 'nada',
+  nothing: 'Ahora vacío',
   withdrawnSince: 'retirado después',
   number: (sequence) => `N.º ${sequence}`,
   none: 'Aquí aún no cambió nada.',
