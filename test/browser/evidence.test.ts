@@ -249,11 +249,12 @@ describe('the history and the whole record', () => {
     await page.getByLabel('Section').selectOption({ label: 'People' });
     await page.getByRole('link', { name: 'History of Rena Moss: What became of them' }).first().click();
     await page.getByText('Only: Rena Moss: What became of them').waitFor();
-    const said = await page.locator('.change dd').allInnerTexts();
-    expect(said).toEqual([
-      expect.stringMatching(/^Was: Injured\s+Unhurt/) as unknown,
-      expect.stringMatching(/^Injured/) as unknown,
-    ]);
+    await expect
+      .poll(() => page.locator('.change dd').allInnerTexts())
+      .toEqual([
+        expect.stringMatching(/^Was: Injured\s+Unhurt/) as unknown,
+        expect.stringMatching(/^Injured/) as unknown,
+      ]);
     await page
       .getByRole('link', { name: /^The record as of/ })
       .last()
