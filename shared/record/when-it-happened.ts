@@ -1,5 +1,6 @@
 import { stampInstant } from '../call/stamp.js';
 import { readInstant } from '../time/read-instant.js';
+import { zoneClock } from '../time/zone-clock.js';
 import type { IncidentRecord } from './incident-record.js';
 
 /** When it happened as a span, and when the business first knew; instants of RFC 3339. */
@@ -61,4 +62,13 @@ function spanOut(sections: IncidentRecord['sections'], learned: number): When | 
 
 function iso(instant: number): string {
   return new Date(instant).toISOString();
+}
+
+/**
+ * The day of the calendar on which it happened, at the place or, while that is not known, at the business.
+ * @example localDayOf(recordOf('2026-06-14T03:30:00Z', 'America/Chicago')) // '2026-06-13'
+ */
+export function localDayOf(record: IncidentRecord): string {
+  const zone = record.sections['time-and-place']?.timeZone?.value ?? record.incident.timeZone;
+  return zoneClock(zone).localDate(readInstant(whenItHappened(record).occurredAt));
 }

@@ -232,6 +232,9 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   // Whoever has the token of a link and was told its passcode.
   'POST /api/collections/:token': ANYONE,
   'GET /api/collections/:token/archive': ANYONE,
+  'GET /api/incident-history': MANAGERS,
+  'GET /api/incident-history/workbook': MANAGERS,
+  'GET /api/incident-history/paper': MANAGERS,
   'GET /api/incidents/:id/first-notices': [...MANAGERS, 'counsel'],
   'POST /api/incidents/:id/first-notices': MANAGERS,
   'GET /api/incidents/:id/first-notices/:notice/paper': [...MANAGERS, 'counsel'],

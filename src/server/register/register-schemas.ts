@@ -1,3 +1,4 @@
+import { HISTORY_SCHEMAS } from './history/history-schemas.js';
 import { RegisterExportDto } from '../../../shared/wire/register-queries.dto.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
 
@@ -139,4 +140,5 @@ export const REGISTER_SCHEMAS = {
       advice: maybeText,
     },
   },
+  ...HISTORY_SCHEMAS,
 };

@@ -6,7 +6,7 @@ import { handOver as say } from '../words/hand-over.js';
 import type { FileView } from './hand-over-answers.js';
 import { nameFile, nameKind } from './name-items.js';
 import { choose } from './packet-draft.js';
-import { type PreviewProps, SIGNS } from './preview-items.js';
+import { type PreviewProps, SIGNS } from './preview-props.js';
 import { StrangersForm } from './strangers-form.js';
 import { TurnButton } from './turn-button.js';
 

@@ -5,19 +5,12 @@ import { tellInstant } from '../look/tell-instant.js';
 import { tellRecorded } from '../look/tell-recorded.js';
 import { handOver as say } from '../words/hand-over.js';
 import { FileItems } from './file-items.js';
-import type { FieldView, OtherView, PreviewAnswer } from './hand-over-answers.js';
+import type { FieldView, OtherView } from './hand-over-answers.js';
 import { mayChoose, nameField, nameKind } from './name-items.js';
-import { choose, type PacketDraft } from './packet-draft.js';
+import { choose } from './packet-draft.js';
+import { type PreviewProps, SIGNS } from './preview-props.js';
 import { TurnButton } from './turn-button.js';
 
-export interface PreviewProps {
-  readonly id: string;
-  readonly preview: PreviewAnswer;
-  readonly draft: PacketDraft;
-  readonly onChange: (draft: PacketDraft) => void;
-}
-
-export const SIGNS = { goes: 'yes', masked: 'unknown', stays: 'no' } as const;
 const DOES = ['goes', 'masked', 'stays'] as const;
 
 /** Everything that would leave, is masked or stays, by what it tells, each line with its reason. */

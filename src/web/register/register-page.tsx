@@ -7,6 +7,7 @@ import { Page } from '../look/page.js';
 import { PrintedBy } from '../look/printed-by.js';
 import { useSession } from '../session/session.js';
 import { register as say } from '../words/register.js';
+import { renewal } from '../words/renewal.js';
 import { titles } from '../words/titles.js';
 import { MakeFile } from './make-file.js';
 import { PageTurns } from './page-turns.js';
@@ -49,6 +50,11 @@ export default function RegisterPage() {
       <PageTurns query={query} next={asked.page?.next ?? null} go={go} />
       <SavedViews query={query} go={go} />
       {mayExport && <MakeFile query={query} zone={asked.zone} />}
+      {mayExport && (
+        <p class="links-line unprinted">
+          <Link href="/renewal">{renewal.name}</Link>
+        </p>
+      )}
     </Page>
   );
 }

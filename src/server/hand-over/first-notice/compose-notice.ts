@@ -3,12 +3,11 @@ import type { PacketRecord } from '../../../../shared/hand-over/packet.js';
 import type { Craft } from '../../../../shared/record/craft-section.js';
 import type { PersonRecord } from '../../../../shared/record/people-section.js';
 import type { Filing } from '../../../../shared/decision/filing.js';
+import { amountsOf, sumAmounts, tellSum } from '../../../../shared/report/sum-amounts.js';
 import { tellMoney } from '../../../../shared/report/tell-money.js';
 import { tellTime, tellValue } from '../../../../shared/report/tell-value.js';
 import type { PaperRow } from '../paper/blocks.js';
 import { nameThings, sectionsOf } from '../paper/name-things.js';
-import { amountsOf } from '../paper/compose-damage.js';
-import { sumAmounts, tellSum } from '../paper/sum-amounts.js';
 import { isStamp, tellStamp } from '../paper/tell-fact.js';
 import type { JsonValue } from '../../../../shared/record/json-value.js';
 import type { CoveringPolicy } from './covered-craft.js';
@@ -62,7 +61,9 @@ function policyRows({ covering: { policy } }: NoticeMatter): PaperRow[] {
 function whatRows({ record, timeZone }: NoticeMatter): PaperRow[] {
   const { account, damage, call } = sectionsOf(record);
   const place = sectionsOf(record)['time-and-place'];
-  const where = [place?.description, place?.waterBody, place?.nearestTown].flatMap((one) => one?.value ?? []);
+  const where = [place?.description, place?.waterBody, place?.nearestTown].flatMap((one) =>
+    typeof one?.value === 'string' ? [one.value.replace(/[.;,\s]+$/, '')] : [],
+  );
   const types = account?.casualtyTypes?.value;
   const told = account?.whatHappened?.value ?? call?.said;
   const lines = damage?.lines ?? [];
@@ -110,7 +111,7 @@ function hurtRows({ record }: NoticeMatter): PaperRow[] {
       ? [{ label: 'And', text: `${hurt.length - MOST_PEOPLE} more who are hurt` }]
       : []),
     {
-      label: hurt.length > 0 ? 'Everybody else' : 'People',
+      label: 'People',
       text: `${people.length} listed: ${hurt.length} hurt, ${unhurt} unhurt, ${open.length} not known yet.${
         whole ? '' : ' The list may not be whole.'
       }`,

@@ -1,5 +1,5 @@
 import type { IncidentRecord } from '../../../../shared/record/incident-record.js';
-import { whenItHappened } from '../../../../shared/record/when-it-happened.js';
+import { localDayOf } from '../../../../shared/record/when-it-happened.js';
 import type { Fleet } from '../../fleet/fleet.api.js';
 
 type Policy = Awaited<ReturnType<Fleet['policiesFor']>>[number];
@@ -18,7 +18,7 @@ export interface Coverage {
 
 /** Which policies held on the day for which of our craft: one first notice goes for each. */
 export async function coverageOf(record: IncidentRecord, fleet: Fleet): Promise<Coverage> {
-  const day = whenItHappened(record).occurredAt.slice(0, 10);
+  const day = localDayOf(record);
   const ours = (record.sections.craft?.craft ?? []).filter(({ fleetCraft }) => fleetCraft !== undefined);
   const found = new Map<string, { policy: Policy; craft: string[] }>();
   const uncovered: string[] = [];

@@ -43,7 +43,9 @@ export function composeCover({ about, plan, profile, evidence, timeZone }: Paper
 function shortOf(record: PaperMatter['plan']['record'], names: Names, timeZone: string): PaperRow[] {
   const { account, people } = sectionsOf(record);
   const place = sectionsOf(record)['time-and-place'];
-  const where = [place?.description, place?.waterBody, place?.nearestTown].flatMap((one) => one?.value ?? []);
+  const where = [place?.description, place?.waterBody, place?.nearestTown].flatMap((one) =>
+    typeof one?.value === 'string' ? [one.value.replace(/[.;,\s]+$/, '')] : [],
+  );
   const outcomes = (people?.people ?? []).map(({ outcome }) =>
     outcome === undefined
       ? 'not said'

@@ -7,10 +7,10 @@ import type {
 } from '../../../../shared/record/damage-section.js';
 import { fieldLabel, valueWord } from '../../../../shared/record/field-words/tell-field.js';
 import type { JsonObject } from '../../../../shared/record/json-value.js';
+import { type AmountSum, amountsOf, sumAmounts, tellSum } from '../../../../shared/report/sum-amounts.js';
 import { tellMoney } from '../../../../shared/report/tell-money.js';
 import type { Block } from './blocks.js';
 import { type Composing, composeSection } from './compose-section.js';
-import { type AmountSum, sumAmounts, tellSum } from './sum-amounts.js';
 
 /** Two tables to be read at once, the sum under the first; then every line of the section with how it is known. */
 export function composeDamage(document: JsonObject, composing: Composing): Block[] {
@@ -56,13 +56,6 @@ const SAYING = {
 } as const;
 
 const certaintyOf = ({ unknown }: AmountSum): keyof typeof SAYING => (unknown > 0 ? 'open' : 'certain');
-
-/** One figure, or material and labour; nothing where the line has neither. */
-export function amountsOf({ amount, material, labour }: DamageLine): (Known<Amount> | undefined)[] {
-  if (amount !== undefined) return [amount];
-  const parts = [material, labour].filter((part) => part !== undefined);
-  return parts.length === 0 ? [undefined] : parts;
-}
 
 function moneyTable(money: readonly MoneyFact[], { names }: Composing): Block[] {
   return [

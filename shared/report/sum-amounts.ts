@@ -1,6 +1,6 @@
-import type { Known } from '../../../../shared/call/known.js';
-import type { Amount } from '../../../../shared/record/damage-section.js';
-import { tellMoney } from '../../../../shared/report/tell-money.js';
+import type { Known } from '../call/known.js';
+import type { Amount, DamageLine } from '../record/damage-section.js';
+import { tellMoney } from './tell-money.js';
 
 /** US dollars; `unknown` counts what has no figure. */
 export interface AmountSum {
@@ -36,3 +36,10 @@ export function tellSum({ low, high, unknown }: AmountSum): string {
 }
 
 const centsOf = (dollars: number): number => Math.round(dollars * 100);
+
+/** Of one line its figure, or its material and labour; nothing where it has neither. */
+export function amountsOf({ amount, material, labour }: DamageLine): (Known<Amount> | undefined)[] {
+  if (amount !== undefined) return [amount];
+  const parts = [material, labour].filter((part) => part !== undefined);
+  return parts.length === 0 ? [undefined] : parts;
+}

@@ -1,0 +1,37 @@
+import type { HistoryGroup } from '../../../shared/patterns/incident-history.js';
+import { tellSum } from '../../../shared/report/sum-amounts.js';
+import { renewal as say } from '../words/renewal.js';
+
+/** One grouping of the history; what nobody knows has a column of its own. */
+export function HistoryTable({ title, groups }: { title: string; groups: readonly HistoryGroup[] }) {
+  const { columns } = say;
+  return (
+    <div class="table-box" tabIndex={0} role="group" aria-label={title}>
+      <table>
+        <thead>
+          <tr>
+            {Object.values(columns).map((heading) => (
+              <th scope="col" key={heading}>
+                {heading}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {groups.map(({ name, incidents, people, damage, paid }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{incidents}</td>
+              <td>{people.hurt}</td>
+              <td>{people.died}</td>
+              <td>{people.missing}</td>
+              <td>{people.unknown}</td>
+              <td>{damage.high === 0 && damage.unknown === 0 ? say.notEntered : tellSum(damage)}</td>
+              <td>{paid === null ? say.notEntered : tellSum(paid)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,4 @@
+import { renewal as en } from './en/renewal.js';
+import { speak } from './speak.js';
+
+export const renewal = speak(en);
