@@ -135,11 +135,26 @@ describe('the sheets for others', () => {
     const page = await desk.visit('staff', '/incidents/00000000-0000-4000-8000-000000000000/officer');
     await page.getByText('There is nothing at this address.').waitFor();
     await expectReach(page);
-    const bare = await IncidentCase.open(await desk.house.signedIn('manager'), { said: 'help' });
+    const manager = await desk.house.signedIn('manager');
+    const bare = await IncidentCase.open(manager, { said: 'help' });
     await page.goto(`${desk.url}/incidents/${bare.id}/officer`);
     await page.getByText('No craft is named in this incident yet.').waitFor();
     expect(await page.locator('.given').innerText()).toContain('Not written down yet');
+    const called = await IncidentCase.open(manager, { craftNamed: ['PWC 9'] });
+    await page.goto(`${desk.url}/incidents/${called.id}/officer`);
+    await page.getByText('The record does not say who owns our craft.').waitFor();
     await expectReach(page);
+    await page.context().setOffline(true);
+    await page.getByLabel('Owner of our craft: name').fill('Heron Rentals');
+    await page.getByLabel('Address of the owner').fill('100 Dock Road');
+    await page.getByRole('button', { name: 'Put it on the sheet' }).click();
+    await page.locator('.given').getByText('Heron Rentals, 100 Dock Road').waitFor();
+    await page.context().setOffline(false);
+    const craft = async () =>
+      (await manager.get(`/api/incidents/${called.id}/sections/craft`).expect(200)).body as object;
+    await expect.poll(craft, SENDING).toMatchObject({
+      document: { craft: [{ id: 'PWC-9', ownerName: 'Heron Rentals', ownerContact: '100 Dock Road' }] },
+    });
     await page.context().close();
     const counsel = await desk.visit('counsel', `/incidents/${bare.id}/other-operator`);
     await counsel.getByRole('heading', { name: 'Not yours to see' }).waitFor();

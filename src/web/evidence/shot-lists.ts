@@ -4,7 +4,7 @@ import type { EvidenceWords } from '../../../shared/record/evidence-section.js';
 import type { RecordSections } from '../../../shared/record/incident-record.js';
 import { type MissedShot, type ShotState, shotsOf, shotStates } from '../../../shared/record/shots.js';
 import type { QueuedItem } from '../device/outbox-item.js';
-import { ourCraftOf } from '../officer/our-craft.js';
+import { asInRecord, ourCraftOf } from '../officer/our-craft.js';
 import type { FleetCraft } from '../officer/read-record.js';
 import type { FileAnswer } from './evidence-answers.js';
 
@@ -33,14 +33,16 @@ export function takenShots(files: readonly FileAnswer[], waiting: readonly Queue
   ];
 }
 
-/** A list a craft: ours first, then those of others. */
+/**
+ * A list a craft: ours first, then those of others.
+ * @param sections with what waits on this device
+ */
 export function shotLists(
   sections: Partial<RecordSections>,
   fleet: readonly FleetCraft[],
   taken: readonly TakenShot[],
-  waiting: readonly QueuedItem[],
 ): ShotList[] {
-  const written = [...(sections.craft?.craft ?? []), ...waiting.flatMap(craftIn)];
+  const written = sections.craft?.craft ?? [];
   const shotsFor = (craft: string, type: string | null, isOurs: boolean): ShotState[] => {
     const missed: MissedShot[] = written.flatMap(({ id, notPhotographed = [] }) =>
       id === craft ? notPhotographed : [],
@@ -50,33 +52,16 @@ export function shotLists(
     );
     return shotStates(shotsOf(type, isOurs), files, missed);
   };
-  const ours = ourCraftOf(sections, fleet).map(({ id, name, type, fleetCraft }) => {
-    const craft = id ?? idOf(name);
-    const adds = id === null ? addedCraft(craft, name, fleetCraft) : null;
-    return { craft, name, adds, shots: shotsFor(craft, type, true) };
+  const ours = ourCraftOf(sections, fleet).map((one) => {
+    const added = asInRecord(one);
+    const { id: craft } = added;
+    const adds = one.id === null ? added : null;
+    return { craft, name: one.name, adds, shots: shotsFor(craft, one.type, true) };
   });
-  const others = (sections.craft?.craft ?? [])
+  const others = written
     .filter(({ ours: isOurs }) => isOurs === false)
     .map(({ id, name = id, type }) => {
       return { craft: id, name, adds: null, shots: shotsFor(id, valueOf(type) ?? null, false) };
     });
   return [...ours, ...others];
-}
-
-function craftIn(item: QueuedItem): readonly Craft[] {
-  if (item.kind !== 'request' || !item.path.endsWith('/sections/craft/additions')) return [];
-  return (item.body as { craft?: Craft[] }).craft ?? [];
-}
-
-/** The same on every phone, so that two of them add one craft: `idOf('PWC 7')` is `'PWC-7'`. */
-function idOf(name: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replaceAll(/[^A-Za-z0-9]+/g, '-')
-    .replaceAll(/^-+|-+$/g, '');
-  return plain.slice(0, 64) || 'craft';
-}
-
-function addedCraft(id: string, name: string, fleetCraft: string | null): Craft {
-  return { id, ours: true, name, ...(fleetCraft !== null && { fleetCraft }) };
 }

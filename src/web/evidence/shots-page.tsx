@@ -55,7 +55,7 @@ function Lists({ whole, files }: { whole: WholeRecord; files: EvidenceAnswer | u
   const mayWrite = useSession().me?.role !== 'counsel';
   const shots = useShots(record.id);
   const taken = takenShots(files?.files ?? [], waiting);
-  const lists = shotLists(sections, fleet, taken, waiting);
+  const lists = shotLists(sections, fleet, taken);
   const onlyHere = waiting.filter(({ kind }) => kind === 'file').length;
   return (
     <>

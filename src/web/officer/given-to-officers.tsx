@@ -2,12 +2,13 @@ import type { AuthoritiesSection, HandedOver } from '../../../shared/record/resp
 import { officer as say } from '../words/officer.js';
 import { GivenEntries } from './given-entries.js';
 import { lineOf } from './our-craft.js';
+import { sectionsOf } from './read-record.js';
 import { useWaiting } from './use-waiting.js';
 import type { WholeRecord } from './use-whole-record.js';
 
 /** What was given to authorities so far. */
-export function GivenToOfficers({ whole: { record, sections, timeZone } }: { whole: WholeRecord }) {
-  const { officers = [], handedOver = [] } = sections.authorities ?? {};
+export function GivenToOfficers({ whole: { record, timeZone } }: { whole: WholeRecord }) {
+  const { officers = [], handedOver = [] } = sectionsOf(record).authorities ?? {};
   const waiting = useWaiting<AuthoritiesSection>(record.id, 'authorities');
   const known = [...officers, ...waiting.flatMap((addition) => addition.officers ?? [])];
   const entryOf = ({ id, at, by, to, officer, what }: HandedOver) => {

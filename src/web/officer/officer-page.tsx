@@ -8,6 +8,7 @@ import { officer as say } from '../words/officer.js';
 import { GivenToOfficers } from './given-to-officers.js';
 import { GiveOfficer } from './give-officer.js';
 import { OfficerSheetView } from './officer-sheet-view.js';
+import { OwnerForm } from './owner-form.js';
 import { SheetActions } from './sheet-actions.js';
 import { useWholeRecord } from './use-whole-record.js';
 
@@ -39,6 +40,7 @@ export default function OfficerPage({ params: { id = '' } }: PageProps) {
       actions={<SheetActions />}
     >
       <KeptNote keptAt={keptAt} />
+      <OwnerForm whole={whole} />
       <OfficerSheetView whole={whole} />
       <p class="links-line unprinted">
         <Link href={`/incidents/${id}/other-operator`}>{say.toOther}</Link>

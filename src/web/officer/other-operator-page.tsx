@@ -10,6 +10,7 @@ import { GiveOther } from './give-other.js';
 import { GivenToOthers } from './given-to-others.js';
 import { lineOf, type OurCraft, ourCraftOf } from './our-craft.js';
 import { namesAndAddresses } from './officer-sheet.js';
+import { OwnerForm } from './owner-form.js';
 import { SheetActions } from './sheet-actions.js';
 import { type SheetLine, SheetLines, SheetPart } from './sheet-lines.js';
 import { useWholeRecord, type WholeRecord } from './use-whole-record.js';
@@ -39,6 +40,7 @@ export default function OtherOperatorPage({ params: { id = '' } }: PageProps) {
       actions={<SheetActions />}
     >
       <KeptNote keptAt={keptAt} />
+      <OwnerForm whole={whole} />
       <OtherSheet whole={whole} />
       <p class="links-line unprinted">
         <Link href={`/incidents/${id}/officer`}>{sayOfficer.toOfficer}</Link>

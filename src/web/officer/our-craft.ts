@@ -63,6 +63,21 @@ function ourCraft(one: Partial<Craft>, id: string | null, fleet: FleetCraft | un
   };
 }
 
+/** A craft as an addition to the record names it: by its id, or whole where the call alone names it. */
+export function asInRecord({ id, name, fleetCraft }: OurCraft): Craft {
+  if (id !== null) return { id };
+  return { id: idOf(name), ours: true, name, ...(fleetCraft !== null && { fleetCraft }) };
+}
+
+/** The same on every phone, so that two of them add one craft: `idOf('PWC 7')` is `'PWC-7'`. */
+function idOf(name: string): string {
+  const plain = name
+    .normalize('NFKD')
+    .replaceAll(/[^A-Za-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '');
+  return plain.slice(0, 64) || 'craft';
+}
+
 /** Who drove it: the people of the record who did, or those of the rental of whom it is known. */
 export function operatorsOf(craft: OurCraft, { people, rental }: Sections): PersonRecord[] {
   const aboard = peopleOn(craft, people?.people ?? []);

@@ -46,6 +46,13 @@ export const officer = {
   toOfficer: 'Officer’s sheet',
   toSay: 'What to say, and what not',
   printedTo: 'Given to (name, agency, badge, time)',
+  owner: {
+    lead: 'The record does not say who owns our craft. Write it once; this device keeps it for the next sheet.',
+    name: 'Owner of our craft: name',
+    address: 'Address of the owner',
+    lacksName: 'Write the name of the owner.',
+    save: 'Put it on the sheet',
+  },
   give: {
     title: 'Note that it was given',
     lead: 'Whatever leaves the house is written down: to whom, when, by whom. It cannot be altered afterwards.',

@@ -38,6 +38,13 @@ export const officer: OfficerWords = {
   toOfficer: 'Hoja para el oficial',
   toSay: 'Qué decir y qué no',
   printedTo: 'Entregada a (nombre, agencia, placa, hora)',
+  owner: {
+    lead: 'El registro no dice de quién son nuestras embarcaciones. Escríbalo una vez; este aparato lo guarda para la próxima hoja.',
+    name: 'Dueño de nuestras embarcaciones: nombre',
+    address: 'Dirección del dueño',
+    lacksName: 'Escriba el nombre del dueño.',
+    save: 'Ponerlo en la hoja',
+  },
   give: {
     title: 'Anotar que se entregó',
     lead: 'Todo lo que sale de la casa se anota: a quién, cuándo, por quién. Después no se puede cambiar.',
