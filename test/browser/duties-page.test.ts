@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { operatorOf, peopleWith, told } from '../decision/incident-case.js';
+import { craftOf, operatorOf, peopleWith, told } from '../decision/incident-case.js';
 import { expectReach, PHONE, smallTargets, takePictures } from './desk.js';
-import { CARE, DutiesDesk, STITCHED, texas } from './duties-desk.js';
+import { card, CARE, DutiesDesk, STITCHED, texas } from './duties-desk.js';
 
 let duties: DutiesDesk;
 beforeAll(async () => {
@@ -35,6 +35,61 @@ describe('what if', () => {
     await page.reload();
     await texas(page).getByText('Cannot tell yet').waitFor();
     expect(await one.duties()).toEqual(before);
+    await page.context().close();
+  });
+});
+
+describe('what stands beside the duties', () => {
+  it('is what nobody asked, what is done with nothing to file, and a signed answer whether it is reportable', async () => {
+    const one = await duties.grounding();
+    await one.write('craft', {
+      craft: [craftOf('PWC-7'), craftOf('other', { ours: false, use: told('recreational') })],
+    });
+    await one.write('people', peopleWith([operatorOf('PWC-7', { ...STITCHED })]));
+    await one.write('account', {
+      casualtyTypes: told(['collision-with-recreational-vessel', 'fire-or-explosion-other']),
+      involvesVesselOrEquipment: told('yes'),
+    });
+    const page = await duties.visit(one);
+    const section = (name: string) => page.getByRole('region', { name });
+    const unasked = section('Not asked yet').getByRole('listitem');
+    await unasked.first().waitFor();
+    expect(await unasked.locator('summary').allInnerTexts()).toEqual([
+      expect.stringMatching(/^Was there a film or sheen of oil/),
+      'Was operator-PWC-7 an employee of the business, at work?',
+    ]);
+    const sheen = unasked.first();
+    await sheen.locator('summary').click();
+    await sheen.getByRole('radio', { name: 'Yes' }).check();
+    await sheen.getByRole('radio', { name: 'One of us saw it' }).check();
+    await sheen.getByRole('button', { name: 'Save the answer' }).click();
+    const oil = card(page, 'Oil discharge notice, federal rule');
+    await oil.waitFor();
+    await oil.locator('summary').filter({ hasText: 'The law behind it' }).click();
+    expect(await oil.getByRole('link', { name: /^The whole page of the law/ }).getAttribute('href')).toBe(
+      '/law/US-OIL-DISCHARGE',
+    );
+    await oil.getByRole('heading', { name: 'What is doubtful about it' }).waitFor();
+    expect(await section('To be done, with nothing to file').innerText()).toContain(
+      'Assistance duty, federal rule',
+    );
+
+    const aids = section('Is it reportable at all?');
+    const fire = aids.getByRole('article');
+    await fire.locator('summary').click();
+    await fire.getByRole('button', { name: 'Sign the answer' }).click();
+    expect(await fire.getByText('Say it before you sign.').count()).toBe(2);
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await takePictures(page, 'duties-reportable');
+    await fire.getByRole('radio', { name: /^It is not a reportable occurrence/ }).check();
+    await fire.getByLabel('Why').fill('It burnt on the trailer; the agency counts none such.');
+    await fire.getByRole('button', { name: 'Sign the answer' }).click();
+    await fire.getByText(/answered on .*: not a reportable occurrence\. federal rule\. It burnt/).waitFor();
+    await card(page, 'Accident report, federal rule (PWC-7)')
+      .getByText('Not required on these facts')
+      .waitFor();
+    await texas(page).getByText('Required', { exact: true }).waitFor();
     await page.context().close();
   });
 });

@@ -56,7 +56,6 @@ describe('the law in use', () => {
     expect(await line(page, 'Texas').innerText()).toMatch(/To be read again\s+Not yet/);
     await expectReach(page);
     expect(await smallTargets(page)).toEqual([]);
-    await takePictures(page, 'law-due');
     await page.context().close();
   });
 
@@ -92,7 +91,6 @@ describe('the law in use', () => {
   it('marks what is from memory, says what was not read, and that an unknown code is no sign of anything', async () => {
     const page = await desk.visit(null, '/law/FL-LIVERY');
     await section(page, 'Sources').getByText('from memory').waitFor();
-    await takePictures(page, 'law-florida-livery');
     await page.goto(`${desk.url}/law/gu`);
     await page.getByText('No text of the law could be read').waitFor();
     await expectReach(page);
@@ -134,7 +132,6 @@ describe('the law in use', () => {
     await cases.getByRole('button', { name: 'Try again' }).click();
     await cases.getByText(/^\d of \d+ cases come out otherwise/).waitFor();
     expect(await cases.innerText()).toMatch(/exactly \$1,000\s+Required, by .*\s+Expected: Not required/);
-    await takePictures(page, 'law-corrected');
     await page.context().close();
   });
 

@@ -7,15 +7,18 @@ import { Sign } from '../look/sign.js';
 import { useSession } from '../session/session.js';
 import { decision as say } from '../words/decision.js';
 import { Assumed } from './assumed.js';
+import { ConductDuties } from './conduct-duties.js';
 import { DamageSection } from './damage-section.js';
 import { DeterminationHistory } from './determination-history.js';
 import { DutyActs } from './duty-acts.js';
 import { DutyCard, titleOf } from './duty-card.js';
 import { byClock, listQuestions } from './list-questions.js';
+import { NotAsked } from './not-asked.js';
 import { OtherActs } from './other-acts.js';
 import { QuestionList } from './question-list.js';
 import { Reopened } from './reopened.js';
 import type { DecisionsAnswer, DutyView, FilingsAnswer } from './service-answers.js';
+import { ScopeAids } from './scope-aids.js';
 import { SignedHistory } from './signed-history.js';
 import type { Matter } from './use-matter.js';
 import { useWhatIf } from './use-what-if.js';
@@ -56,11 +59,14 @@ export function DutiesSheet({ matter }: { matter: Matter }) {
         </Section>
         <div class="margin">
           <QuestionList matter={matter} questions={questions} whatIf={whatIf} sought={sought} />
+          <NotAsked matter={matter} whatIf={whatIf} asked={questions} />
           <Assumed matter={matter} />
           <WhatIfSection matter={matter} whatIf={whatIf} />
           <DamageSection matter={matter} />
         </div>
       </div>
+      <ConductDuties matter={matter} />
+      <ScopeAids matter={matter} signs={signs} />
       {role !== undefined && role !== 'counsel' && <OtherActs matter={matter} signs={signs} />}
       <SignedHistory id={matter.id} zone={timeZone} />
       <DeterminationHistory id={matter.id} zone={timeZone} />

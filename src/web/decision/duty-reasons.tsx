@@ -1,14 +1,16 @@
 import type { Duty } from '../../../shared/determination/determination.js';
 import { BASIS_SENTENCES, TRUTH_WORDS } from '../../../shared/determination/duty-words.js';
+import { Link } from 'wouter-preact';
 import { nameDate } from '../../../shared/law/name-law-terms.js';
+import { packCode } from '../../../shared/law/pack-code.js';
 import { Sign } from '../look/sign.js';
 import { decision as say } from '../words/decision.js';
-import { type Matter, packOf } from './use-matter.js';
+import { lawOf, type Matter } from './use-matter.js';
 
 /** Every point of the law that was looked at, how well that law is known, and what is doubtful about it. Open on paper. */
 export function DutyReasons({ matter, duty }: { matter: Matter; duty: Duty }) {
-  const { reasons, citations, packBasis, jurisdiction } = duty;
-  const pack = packOf(matter, jurisdiction);
+  const { reasons, citations, packBasis } = duty;
+  const pack = lawOf(matter, duty);
   return (
     <>
       <details>
@@ -33,6 +35,11 @@ export function DutyReasons({ matter, duty }: { matter: Matter; duty: Duty }) {
           <strong>{BASIS_SENTENCES[packBasis]}</strong>{' '}
           {pack !== undefined && say.readOn(nameDate(pack.readOn))} {citations.join('; ')}
         </p>
+        {pack !== undefined && (
+          <p class="links-line unprinted">
+            <Link href={`/law/${packCode(pack)}`}>{say.wholeLaw(pack.name)}</Link>
+          </p>
+        )}
         {pack !== undefined && pack.doubts.length > 0 && (
           <>
             <h4>{say.doubts}</h4>

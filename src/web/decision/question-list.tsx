@@ -60,7 +60,8 @@ interface QuestionItemProps extends Pick<QuestionListProps, 'matter' | 'whatIf'>
   readonly onSaved: (text: string) => void;
 }
 
-function QuestionItem({ matter, question, whatIf, onSaved, soughtTimes }: QuestionItemProps) {
+/** One question, and the way to answer it. */
+export function QuestionItem({ matter, question, whatIf, onSaved, soughtTimes }: QuestionItemProps) {
   const details = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
     if (soughtTimes === 0 || details.current === null) return;

@@ -2,6 +2,7 @@ import { useRef } from 'preact/hooks';
 import { useAsk } from '../ask/use-ask.js';
 import type { AskError } from '../ask/ask-error.js';
 import type { FieldError } from '../../../shared/kernel/field-error.js';
+import { packCode } from '../../../shared/law/pack-code.js';
 import type { RulePack } from '../../../shared/law/rule-pack.js';
 import type { Duty } from '../../../shared/determination/determination.js';
 import type { DeterminationAnswer, DutiesAnswer, DutyView, IncidentAnswer } from './service-answers.js';
@@ -78,6 +79,12 @@ export function useMatter(id: string): AskedMatter {
 /** The duty of the determination behind a view; a report that is no longer called for has none. */
 export function dutyBehind({ determined }: Matter, { duty }: DutyView): Duty | undefined {
   return determined.determination.duties.find(({ id }) => id === duty);
+}
+
+/** The law that a duty comes from, that on another matter too. */
+export function lawOf(matter: Matter, { pack, jurisdiction }: Duty): RulePack | undefined {
+  if (pack === undefined) return packOf(matter, jurisdiction);
+  return matter.packs.find((one) => packCode(one) === pack);
 }
 
 /** The law of a jurisdiction of the determination, such as `us-tx`. */

@@ -20,7 +20,7 @@ export function DutyRuleView({ rule }: { rule: DutyRule | NoticeRule }) {
       )}
       <Points title={say.calledFor} points={triggers} numbered />
       <Points title={say.byWhen} points={limits} />
-      <Points title={say.whoOwes} points={[who]} />
+      <Points title={say.whoOwes} points={[{ ...who, text: upperFirst(who.text) }]} />
       <Points title={say.toWhom} points={[{ text: to, below: [], sources: [] }]} />
       {telephone !== undefined && (
         <Points
@@ -69,4 +69,8 @@ function Points({
       </List>
     </div>
   );
+}
+
+function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

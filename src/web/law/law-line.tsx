@@ -28,7 +28,7 @@ export function LawLine({ pack, due }: { pack: RulePack; due: readonly DuePack[]
         <Pair
           term={say.asOf}
           value={nameDate(pack.readOn)}
-          about={pack.basis === 'not-read' ? told.read : BASIS_WORDS[pack.basis]}
+          about={pack.basis === 'not-read' ? told.read : say.read(BASIS_WORDS[pack.basis])}
         />
         <Pair term={say.doubts} value={String(pack.doubts.length)} />
         {due !== undefined && (

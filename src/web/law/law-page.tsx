@@ -33,7 +33,7 @@ export default function LawPage() {
     );
   }
   const due = checks.data?.items;
-  const found = law.packs.filter((pack) => isLike(pack, asked));
+  const found = law.packs.filter((pack) => isLike(pack, asked)).sort(federalFirst);
   const groups = [
     { title: say.accidents, packs: found.filter(({ subject }) => subject === undefined) },
     { title: say.others, packs: found.filter(({ subject }) => subject !== undefined) },
@@ -45,7 +45,7 @@ export default function LawPage() {
       {law.kept && <Note kind="offline">{lawPages.kept}</Note>}
       {checks.error !== null && <ErrorState error={checks.error} again={checks.again} />}
       {due !== undefined && <DueNow due={due} />}
-      <div class="unprinted">
+      <div class="law-find unprinted">
         <Field label={say.find} type="search" value={asked} onInput={setAsked} />
       </div>
       {found.length === 0 && <Empty>{say.none}</Empty>}
@@ -66,6 +66,12 @@ export default function LawPage() {
       </p>
     </Page>
   );
+}
+
+/** By name, as people look for it; the codes of states are in another order. */
+function federalFirst(one: RulePack, other: RulePack): number {
+  const [federal, second] = [one, other].map(({ jurisdiction }) => (jurisdiction === 'US' ? 0 : 1));
+  return (federal ?? 0) - (second ?? 0) || one.name.localeCompare(other.name, 'en');
 }
 
 function isLike(pack: RulePack, asked: string): boolean {

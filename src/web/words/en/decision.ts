@@ -51,6 +51,7 @@ export const decision = {
   why: (points: number) => `Why: ${points} ${points === 1 ? 'point' : 'points'} of the law looked at`,
   law: 'The law behind it',
   doubts: 'What is doubtful about it',
+  wholeLaw: (name: string) => `The whole page of the law: ${name}`,
   readOn: (date: string) => `Read on ${date}.`,
   assumed: 'Taken for so, since nobody has said it',
   proposed: 'What is proposed',
@@ -93,7 +94,6 @@ export const decision = {
     try: 'Only try it',
     saved: (question: string) => `Saved, and determined again: ${question}`,
     readOnly: 'You see this and cannot answer it.',
-    notAsked: 'Not asked yet, and could call up a further duty',
   },
 
   whatIf: {

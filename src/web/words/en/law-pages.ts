@@ -16,6 +16,7 @@ export const lawPages = {
     clocks: 'By when',
     noClock: 'Nothing was read',
     asOf: 'As of',
+    read: (how: string) => `read ${how}`,
     doubts: 'Doubts',
     recheck: 'To be read again',
     overdue: (day: string) => `Due since ${day}`,
