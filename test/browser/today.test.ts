@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Browser, create, type Person } from '../accounts/house.js';
+import { type Browser, create, PASSWORD, type Person } from '../accounts/house.js';
 import { openIncident, peopleOf, STITCHED, taskOf, tasksOf, write } from '../follow-up/desk.js';
 import { BrowserDesk, expectReach, listenForFaults, smallTargets, takePictures, WIDE } from './desk.js';
 import { stockFleet } from './small-fleet.js';
@@ -32,7 +32,7 @@ describe('today', () => {
     const said = listenForFaults(page);
     // 48 hours after it happened an hour ago (33 CFR 173.55(a)).
     const first = page.locator('.deadline.first');
-    await first.getByText(/^1 day 22 h left$/).waitFor();
+    await first.getByText(/^1 day 2[23] h left$/).waitFor();
     expect(await first.getByRole('link').getAttribute('href')).toBe(`/incidents/${incident.id}/duties`);
     await page.getByRole('link', { name: /Required: Accident report, Texas/ }).waitFor();
     await page.getByText('No copy of this desk was ever made and checked.').waitFor();
@@ -96,7 +96,7 @@ describe('today', () => {
     const spanish = await desk.visit(sam, '/', { context: { locale: 'es-US' } });
     await spanish.getByRole('heading', { name: 'En el agua' }).waitFor();
     await spanish
-      .getByText(/^quedan 1 día 2[12] h/)
+      .getByText(/^quedan 1 día 2[123] h/)
       .first()
       .waitFor();
     await expectReach(spanish);
@@ -145,7 +145,6 @@ describe('the follow-up of all incidents', () => {
     expect(await smallTargets(page)).toEqual([]);
     await call.getByText('It is done', { exact: true }).click();
     await expectReach(page);
-    await takePictures(page, 'follow-up-task');
     await call.getByRole('button', { name: 'Done', exact: true }).click();
     await call.getByText('Write what shows that it is done.').waitFor();
     await call.getByLabel('What was done, when, by whom').fill('Told R. Vale at 15:10.');
@@ -250,6 +249,46 @@ describe('the follow-up of one incident', () => {
     await page.getByRole('button', { name: 'Try again' }).click();
     await one.waitFor();
     expect((await tasksOf(manager, incident.id)).length).toBeGreaterThan(5);
+    await page.context().close();
+  });
+});
+
+describe('the shift hand-over', () => {
+  it('is gathered, signed by two different people on one device, and listed', async () => {
+    const page = await desk.visit(ana, '/shift-hand-over');
+    const said = listenForFaults(page);
+    await page.getByText('No shift was handed over yet.').waitFor();
+    await expectReach(page);
+    await page.getByLabel('What the next shift should know').fill('Wind goes to the south at six.');
+    await page.getByRole('button', { name: 'Gather what is open' }).click();
+    await page.getByText('Wind goes to the south at six.').waitFor();
+    await page.getByRole('link', { name: /^PWC 7/ }).waitFor();
+    await page.getByText('No craft is looked for.').waitFor();
+    expect(
+      await page.getByRole('link', { name: new RegExp(`^${incident.reference}`) }).getAttribute('href'),
+    ).toBe(`/incidents/${incident.id}`);
+    await page.getByRole('button', { name: `Sign as the outgoing shift: ${ana.name}` }).click();
+    await page.getByText('Signed.', { exact: true }).waitFor();
+    await page.getByText('Sign in here as somebody else').click();
+    await expectReach(page);
+    expect(await smallTargets(page)).toEqual([]);
+    await page.getByLabel('Sign-in name').fill(sam.signInName);
+    await page.getByLabel('Password').fill(PASSWORD);
+    await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+    await page.getByRole('button', { name: `Sign as the incoming shift: ${sam.name}` }).click();
+    await page.getByText('Both shifts have signed.').waitFor();
+    await takePictures(page, 'shift-hand-over');
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByText(/^Printed .+ by /).isVisible()).toBe(true);
+    await page.emulateMedia({ media: null });
+    await page.getByRole('link', { name: 'To all hand-overs' }).click();
+    await page.getByText(`signed by ${ana.name} and ${sam.name}`).waitFor();
+    await page.route('**/api/**', (route) => route.abort());
+    await page.reload();
+    await page.getByText(/^No signal. This is what this device kept/).waitFor();
+    await page.getByRole('button', { name: 'Gather what is open' }).click();
+    await page.getByText('The service could not be reached.').first().waitFor();
+    expect(said).toEqual([]);
     await page.context().close();
   });
 });

@@ -77,6 +77,13 @@ export const ROUTES: readonly PageRoute[] = [
     nav: titles.followUp,
   },
   {
+    path: '/shift-hand-over/:id?',
+    load: () => import('../shift/shift-hand-over-page.js'),
+    who: STAFF,
+    nav: titles.shiftHandOver,
+    navPath: '/shift-hand-over',
+  },
+  {
     path: '/incidents/:id/follow-up',
     load: () => import('../follow-up/incident-follow-up-page.js'),
     who: [...STAFF, 'counsel'],

@@ -1,3 +1,4 @@
+import { Link } from 'wouter-preact';
 import { useAsk } from '../ask/use-ask.js';
 import { today as say } from '../words/today.js';
 import { DayPart } from './day-part.js';
@@ -24,6 +25,9 @@ export function MailPart() {
             </p>
           )}
           {answer.items.length === 0 && uncertain?.items.length === 0 && <p>{say.mail.none}</p>}
+          <p class="links-line">
+            <Link href="/mail">{say.mail.toMail}</Link>
+          </p>
         </>
       )}
     </DayPart>

@@ -1,3 +1,4 @@
+import { Link } from 'wouter-preact';
 import { useAsk } from '../ask/use-ask.js';
 import { DefinitionRows } from '../look/section.js';
 import { dayIn } from '../look/tell-instant.js';
@@ -24,6 +25,9 @@ export function RosterPart({ zone }: { zone: string }) {
               }),
             }))}
           />
+          <p class="links-line">
+            <Link href="/people/roster">{say.roster.toPeople}</Link>
+          </p>
         </>
       )}
     </DayPart>

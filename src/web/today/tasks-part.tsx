@@ -39,6 +39,7 @@ export function TasksPart() {
             ))}
           </ul>
           <p class="links-line">
+            <Link href="/shift-hand-over">{say.tasks.handOver}</Link>
             <Link href="/follow-up">{next === null ? say.tasks.all : say.tasks.more}</Link>
           </p>
         </>

@@ -9,6 +9,7 @@ export const titles = {
   people: 'People',
   mail: 'Mail',
   pin: 'Your PIN',
+  shiftHandOver: 'Shift hand-over',
   followUp: 'Follow-up',
   law: 'Law',
   tryLaw: 'Try the law',

@@ -10,6 +10,7 @@ export const titles: Titles = {
   people: 'Personas',
   mail: 'Correo',
   pin: 'Su PIN',
+  shiftHandOver: 'Relevo de turno',
   followUp: 'Seguimiento',
   law: 'Leyes',
   tryLaw: 'Probar la ley',
