@@ -74,6 +74,16 @@ describe('the fleet', () => {
       .toMatchObject({ items: [{ about: 'prior-trip', text: 'Came back pulling to the left.' }] });
     expect(faults).toEqual([]);
     await page.context().close();
+    const owner = await desk.visit('administrator', '/fleet');
+    await owner.getByText('The owner has named no amount').waitFor();
+    await open(owner, 'Name another amount');
+    await owner.getByLabel('Amount *').fill('five hundred');
+    await press(owner, 'Name another amount');
+    await owner.getByText('Amount: Give an amount in US dollars').waitFor();
+    await owner.getByLabel('Amount *').fill('500');
+    await press(owner, 'Name another amount');
+    await owner.getByText('and below $500, the day').waitFor();
+    await owner.context().close();
     const denied = await desk.visit('staff', '/fleet/add');
     await denied.getByRole('heading', { name: 'Not yours to see' }).waitFor();
     await denied.context().close();

@@ -131,5 +131,7 @@ async function arrived(item: QueuedItem, answer: unknown): Promise<void> {
   }
   for (const listener of listeners) await listener(item, answer);
   await dropQueued(item.id);
-  await askAgain('/api/incidents');
+  // What is of the same kind, such as `/api/craft`, and incidents, which much else adds to.
+  const kind = item.kind === 'file' ? [] : [item.path.split('/').slice(0, 3).join('/')];
+  await Promise.all(['/api/incidents', ...kind].map(askAgain));
 }

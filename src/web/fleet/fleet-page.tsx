@@ -11,6 +11,7 @@ import { fleet as say } from '../words/fleet.js';
 import type { Craft } from './craft-answers.js';
 import { CraftLine } from './craft-line.js';
 import { typeLabel } from './craft-specs.js';
+import { ReleaseAmount } from './release-amount.js';
 
 type Which = 'all' | 'in' | 'out';
 
@@ -56,7 +57,7 @@ export default function FleetPage() {
         </div>
       )}
       {shown.length > 0 && (
-        <ul class="things">
+        <ul class="thing-list">
           {shown.map((craft) => (
             <li key={craft.id}>
               <CraftLine craft={craft} />
@@ -69,6 +70,7 @@ export default function FleetPage() {
         <input type="checkbox" checked={retired} onChange={() => setRetired(!retired)} />
         <span>{say.retired}</span>
       </label>
+      <ReleaseAmount />
     </Page>
   );
 }

@@ -44,7 +44,7 @@ interface SpecFieldProps {
 }
 
 function SpecField({ spec, value, onChange, faultAt, pointer }: SpecFieldProps) {
-  const error = faultAt(pointer);
+  const error = inWords(spec, faultAt(pointer));
   const label = spec.required === true ? `${spec.label} *` : spec.label;
   const hint = spec.hint === undefined ? {} : { hint: spec.hint };
   switch (spec.as) {
@@ -107,6 +107,11 @@ function SpecField({ spec, value, onChange, faultAt, pointer }: SpecFieldProps) 
   }
 }
 
+/** The fault of a field; the service counts in cents, the page in dollars. */
+export function inWords<Fault extends string | null>(spec: FieldSpec, fault: Fault): string | Fault {
+  return spec.as === 'dollars' && fault !== null ? say.amount : fault;
+}
+
 /** How text is typed: on a phone this chooses the keys. */
 function inputOf(spec: FieldSpec): Partial<Parameters<typeof Field>[0]> {
   const unit = spec.unit === undefined ? {} : { unit: spec.unit };
@@ -151,7 +156,12 @@ function ItemsField({ spec, items, onChange, faultAt, within }: ItemsFieldProps)
       <legend>{spec.label}</legend>
       {spec.hint !== undefined && <p class="hint">{spec.hint}</p>}
       {items.map((item, place) => (
-        <div class="item" role="group" aria-label={say.one(spec.one, place + 1)} key={item['id'] as string}>
+        <div
+          class="spec-item"
+          role="group"
+          aria-label={say.one(spec.one, place + 1)}
+          key={item['id'] as string}
+        >
           <SpecFields
             specs={spec.fields}
             draft={item}

@@ -7,7 +7,7 @@ import { BothVersions } from './both-versions.js';
 import { ConfirmDialog, type Confirm } from './confirm-dialog.js';
 import { draftOf } from './draft.js';
 import type { Draft, FieldSpec, Thing } from './field-spec.js';
-import { SpecFields } from './spec-fields.js';
+import { inWords, SpecFields } from './spec-fields.js';
 import './lists.css';
 
 export interface ThingFormProps {
@@ -95,20 +95,21 @@ export function ThingForm(props: ThingFormProps) {
 
 /** Each fault by the name of its field, where the fields are all of this form; everything else is told in full. */
 function Faults({ error, specs }: { error: AskError; specs: readonly FieldSpec[] }) {
-  const labelAt = (pointer: string): string | undefined =>
-    specs.find(({ name }) => pointer.split('/')[1] === name)?.label;
-  const named = error.errors.every(({ pointer }) => labelAt(pointer) !== undefined);
-  if (error.trouble !== 'refused' || error.errors.length === 0 || !named) return <ErrorState error={error} />;
+  const told = error.errors.map(({ pointer, detail }) => {
+    const spec = specs.find(({ name }) => pointer.split('/')[1] === name);
+    return spec && { pointer, words: `${spec.label}: ${inWords(spec, detail)}` };
+  });
+  const named = told.filter((fault) => fault !== undefined);
+  if (error.trouble !== 'refused' || named.length === 0 || named.length < told.length)
+    return <ErrorState error={error} />;
   return (
     <Note kind="error">
       <p>
         <strong>{say.look}</strong>
       </p>
       <ul class="faults">
-        {error.errors.map(({ pointer, detail }) => (
-          <li key={pointer}>
-            {labelAt(pointer)}: {detail}
-          </li>
+        {named.map(({ pointer, words }) => (
+          <li key={pointer}>{words}</li>
         ))}
       </ul>
     </Note>

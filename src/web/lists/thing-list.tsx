@@ -25,7 +25,7 @@ export function ThingList<Item extends { readonly id: string }>({
   if (data === undefined) return error === null ? <Loading /> : <ErrorState error={error} again={again} />;
   if (data.length === 0) return <Empty>{empty}</Empty>;
   return (
-    <ul class="things">
+    <ul class="thing-list">
       {data.map((item) => {
         const { href, name, about, state } = lineOf(item);
         return (

@@ -120,6 +120,16 @@ export const fleet = {
     entered: (when: string, who: string) => `${when}, ${who}`,
     late: (when: string) => `entered ${when}`,
   },
+  amount: {
+    title: 'Release by a shift lead',
+    none: 'The owner has named no amount: after damage a manager releases.',
+    named: (amount: string, who: string, when: string) =>
+      `After damage alone, and below ${amount}, the day's shift lead may release a craft. Named by ${who}, ${when}.`,
+    name: 'Name another amount',
+    field: 'Amount',
+    hint: 'In US dollars. All damage of the incident together, at its highest.',
+    lead: 'It counts from now on. Earlier releases keep the amount they were decided on.',
+  },
   notes: {
     title: 'Notes',
     empty: 'No notes yet: maintenance, what came back with an earlier renter, inspections.',

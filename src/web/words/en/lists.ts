@@ -1,14 +1,13 @@
 /** What lists of things share: forms, faults, versions. */
 export const lists = {
   look: 'Look at the marked fields: it was not taken as it is.',
-  needed: 'has to be filled in',
+  amount: 'Give an amount in US dollars, such as 2500 or 2500.50.',
   commas: 'With commas between them.',
   add: (one: string) => `Add: ${one}`,
   takeOut: (one: string, number: number) => `Take out: ${one} ${number}`,
   one: (one: string, number: number) => `${one} ${number}`,
   more: 'Show more',
   nothing: 'nothing',
-  notKnown: 'Not entered',
   changed: 'Kept as changed.',
   undone: 'Put back as it was before.',
   unchanged: 'Nothing was changed.',

@@ -126,6 +126,16 @@ export const fleet: FleetWords = {
     entered: (when, who) => `${when}, ${who}`,
     late: (when) => `anotado ${when}`,
   },
+  amount: {
+    title: 'Salida por el jefe de turno',
+    none: 'El dueño no ha fijado un monto: después de daños da salida un gerente.',
+    named: (amount, who, when) =>
+      `Después de solo daños, y por debajo de ${amount}, el jefe de turno del día puede dar salida. Fijado por ${who}, ${when}.`,
+    name: 'Fijar otro monto',
+    field: 'Monto',
+    hint: 'En dólares de EE. UU. Todos los daños del incidente juntos, en su valor más alto.',
+    lead: 'Vale desde ahora. Las salidas anteriores conservan el monto con que se decidieron.',
+  },
   notes: {
     title: 'Notas',
     empty: 'Aún no hay notas: mantenimiento, lo que volvió de un alquiler anterior, inspecciones.',

@@ -2,14 +2,13 @@ import type { ListsWords } from '../en/lists.js';
 
 export const lists: ListsWords = {
   look: 'Mire los campos marcados: así no fue aceptado.',
-  needed: 'hay que llenarlo',
+  amount: 'Escriba un monto en dólares de EE. UU., como 2500 o 2500.50.',
   commas: 'Con comas entre ellos.',
   add: (one) => `Agregar: ${one}`,
   takeOut: (one, number) => `Quitar: ${one} ${number}`,
   one: (one, number) => `${one} ${number}`,
   more: 'Mostrar más',
   nothing: 'nada',
-  notKnown: 'Sin anotar',
   changed: 'Cambio guardado.',
   undone: 'Quedó como estaba antes.',
   unchanged: 'No cambió nada.',
