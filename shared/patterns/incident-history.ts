@@ -32,6 +32,8 @@ export interface HistoryGroup {
   readonly name: string;
   readonly incidents: number;
   readonly people: PeopleCount;
+  /** Incidents of which nobody is listed: there nothing is known of people at all. */
+  readonly unlisted: number;
   readonly damage: AmountSum;
   readonly paid: AmountSum | null;
 }
@@ -81,6 +83,7 @@ export function totalOf(name: string, lines: readonly HistoryLine[]): HistoryGro
     name,
     incidents: lines.length,
     people: lines.reduce((sum, { people }) => addPeople(sum, people), NOBODY),
+    unlisted: lines.filter(({ people }) => Object.values(people).every((count) => count === 0)).length,
     damage: addSums(lines.map(({ damage }) => damage)),
     paid: paid.length === 0 ? null : addSums(paid),
   };

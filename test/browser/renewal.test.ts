@@ -21,6 +21,7 @@ it('shows a manager the history of a period, and gives it out as workbook and pa
   await page.getByLabel('Last day').fill(`${Number(day.slice(0, 4)) + 1}-01-01`);
   await page.getByRole('button', { name: 'Show it' }).click();
   await page.getByText('1 incident', { exact: true }).waitFor();
+  await page.getByText('and of 1 incidents in which nobody is listed').waitFor();
   await page.getByText('None was entered, so no rate can be told.').waitFor();
   await expectReach(page);
   expect(await smallTargets(page)).toEqual([]);

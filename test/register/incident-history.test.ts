@@ -125,7 +125,7 @@ describeHouse('the incident history', (house) => {
       ...['By month', 'By craft', 'By station', 'By type', 'Incidents', 'About'],
     ]);
     const total = book.getWorksheet('By month')?.getRow(3).values as unknown[];
-    expect(total.slice(1)).toEqual(['All', 2, 1, 1, 0, 2, 100.3, 200.4, 1, 1500.5]);
+    expect(total.slice(1)).toEqual(['All', 2, 1, 1, 0, 2, 0, 100.3, 200.4, 1, 1500.5]);
     const pdf = await readPdf(await fetch('/paper'));
     const text = pdf.texts.join(' ');
     expect(pdf.isTagged).toBe(true);
@@ -139,6 +139,11 @@ describeHouse('the incident history', (house) => {
     const sheets: string[] = [];
     book.eachSheet((sheet) => sheet.eachRow((row) => sheets.push(JSON.stringify(row.values))));
     expect(`${text} ${sheets.join(' ')}`).not.toContain('Quill');
+  });
+
+  it('says of an incident in which nobody is listed that nothing is known of people', async () => {
+    const { total } = bodyOf<History>(await manager.get(of('', '2026-03-02', '2026-03-02')).expect(200));
+    expect(total).toMatchObject({ incidents: 1, unlisted: 1, people: { hurt: 0, unhurt: 0, unknown: 0 } });
   });
 
   it('says which part of a period cannot be used', async () => {

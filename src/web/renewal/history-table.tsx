@@ -1,5 +1,5 @@
 import type { HistoryGroup } from '../../../shared/patterns/incident-history.js';
-import { tellSum } from '../../../shared/report/sum-amounts.js';
+import { type AmountSum, tellSum } from '../../../shared/report/sum-amounts.js';
 import { renewal as say } from '../words/renewal.js';
 
 /** One grouping of the history; what nobody knows has a column of its own. */
@@ -18,15 +18,15 @@ export function HistoryTable({ title, groups }: { title: string; groups: readonl
           </tr>
         </thead>
         <tbody>
-          {groups.map(({ name, incidents, people, damage, paid }) => (
+          {groups.map(({ name, incidents, people, unlisted, damage, paid }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
               <td>{incidents}</td>
               <td>{people.hurt}</td>
               <td>{people.died}</td>
               <td>{people.missing}</td>
-              <td>{people.unknown}</td>
-              <td>{damage.high === 0 && damage.unknown === 0 ? say.notEntered : tellSum(damage)}</td>
+              <td>{unlisted === 0 ? people.unknown : say.open(people.unknown, unlisted)}</td>
+              <td>{tellDamage(damage)}</td>
               <td>{paid === null ? say.notEntered : tellSum(paid)}</td>
             </tr>
           ))}
@@ -34,4 +34,9 @@ export function HistoryTable({ title, groups }: { title: string; groups: readonl
       </table>
     </div>
   );
+}
+
+/** Nothing entered is no damage of nothing. */
+export function tellDamage(damage: AmountSum): string {
+  return damage.high === 0 && damage.unknown === 0 ? say.notEntered : tellSum(damage);
 }

@@ -10,7 +10,7 @@ import { PrintedBy } from '../look/printed-by.js';
 import { DefinitionRows, Section } from '../look/section.js';
 import { dayIn, ownZone } from '../look/tell-instant.js';
 import { renewal as say } from '../words/renewal.js';
-import { HistoryTable } from './history-table.js';
+import { HistoryTable, tellDamage } from './history-table.js';
 
 interface Period {
   readonly from: string;
@@ -93,9 +93,9 @@ function History({ data, period }: { data: HistoryAnswer; period: string }) {
             {
               term: say.columns.hurt,
               value: `${hurt + died + missing} ${say.hurt}`,
-              about: `${unknown} ${say.unknown}`,
+              about: say.openWords(unknown, total.unlisted),
             },
-            { term: say.damage, value: tellSum(total.damage) },
+            { term: say.damage, value: tellDamage(total.damage) },
             { term: say.paid, value: total.paid === null ? say.notEntered : tellSum(total.paid) },
             { term: say.outings, value: outings ?? say.noOutings },
           ]}

@@ -49,7 +49,12 @@ const GROUP_SHARES = [0.28, 0.1, 0.07, 0.07, 0.08, 0.09, 0.2, 0.11] as const;
 /** On paper damage is one cell, as the columns of a workbook would be too narrow to read. */
 function drawTable(paper: Paper, { title, columns, rows }: HistoryTable): void {
   const titles = [...columns.slice(0, 6), 'Damage', 'Paid'];
-  const cells = rows.map((row) => [...row.slice(0, 6).map(String), damageOf(row, 6), paidOf(row)]);
+  const cells = rows.map((row) => [
+    ...row.slice(0, 5).map(String),
+    openOf(row),
+    damageOf(row, 7),
+    paidOf(row),
+  ]);
   drawBlock(paper, { kind: 'part', title });
   drawBlock(paper, tableOf(titles, GROUP_SHARES, cells));
 }
@@ -59,16 +64,17 @@ const LINE_SHARES = [0.12, 0.12, 0.28, 0.16, 0.12, 0.2] as const;
 function drawLines(paper: Paper, { title, rows }: HistoryTable): void {
   drawBlock(paper, { kind: 'part', title });
   const cells = rows.map((row) => {
-    const [reference, day, events, craft, , hurt, died, missing, open] = row;
+    const [reference, day, events, craft, , hurt, died, missing, open, unlisted] = row;
     const people = [
       [hurt, 'hurt'],
       [died, 'died'],
       [missing, 'missing'],
       [open, 'not known'],
+      [unlisted, 'list without anybody'],
     ].flatMap(([count, word]) => (count === 0 ? [] : [`${count} ${word}`]));
     return [reference, day, events, craft]
       .map(String)
-      .concat(people.join(', ') || 'None hurt', damageOf(row, 9));
+      .concat(people.join(', ') || 'None hurt', damageOf(row, 10));
   });
   drawBlock(paper, tableOf(['Incident', 'Day', 'Events', 'Craft', 'People', 'Damage'], LINE_SHARES, cells));
 }
@@ -79,6 +85,12 @@ function tableOf(titles: readonly string[], shares: readonly number[], rows: rea
     columns: titles.map((title, place) => ({ title, share: shares[place] ?? 0.1 })),
     rows,
   };
+}
+
+/** People of whom it is not known, and incidents in which nobody is listed. */
+function openOf(row: Cells): string {
+  const [unknown, unlisted] = [row[5], row[6]];
+  return unlisted === 0 ? String(unknown) : `${unknown}, and ${unlisted} without a list`;
 }
 
 function damageOf(row: Cells, place: number): string {

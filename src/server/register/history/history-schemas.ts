@@ -18,7 +18,14 @@ const SUM = object({
 });
 const PAID: Schema = { anyOf: [SUM, { type: 'null' }] };
 const PEOPLE = object({ hurt: count, died: count, missing: count, unhurt: count, unknown: count });
-const GROUP = object({ name: text, incidents: count, people: PEOPLE, damage: SUM, paid: PAID });
+const GROUP = object({
+  name: text,
+  incidents: count,
+  people: PEOPLE,
+  unlisted: count,
+  damage: SUM,
+  paid: PAID,
+});
 
 /** What an incident history answers, for the API's document. */
 export const HISTORY_SCHEMAS: Record<string, Schema> = {

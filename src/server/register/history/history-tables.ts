@@ -1,4 +1,8 @@
-import type { HistoryGroup, PeopleCount } from '../../../../shared/patterns/incident-history.js';
+import {
+  type HistoryGroup,
+  type PeopleCount,
+  totalOf,
+} from '../../../../shared/patterns/incident-history.js';
 import type { IncidentHistory } from './history.service.js';
 
 /** A table of the history for workbook and paper; money is told as bounds, since a figure may be a range. */
@@ -14,6 +18,7 @@ const COLUMNS = [
   'Died',
   'Missing',
   'Not known',
+  'Incidents with nobody listed',
   'Damage from, US dollars',
   'Damage to, US dollars',
   'Damage without a figure',
@@ -29,7 +34,7 @@ export function historyNotes({ from, until, outings }: IncidentHistory): string[
       : `Outings of the period that were entered here: ${outings}. Whether all of them were entered, nobody can tell from this.`,
     'An incident with several craft or stations counts under each, so that groups may add up to more than the whole.',
     'Damage is what was entered, of everybody’s property; what has no figure is counted beside it and is no zero. Paid is the insurer’s own total where somebody entered one; an empty cell says that nobody did.',
-    'What nobody has told of is counted as not known: it is never a no.',
+    'People of whom nobody has told are counted as not known, and incidents in which nobody is listed stand in a column of their own: neither is a no.',
   ];
 }
 
@@ -53,7 +58,7 @@ export function linesTable({ lines }: IncidentHistory): HistoryTable {
       types.join(', then '),
       craft.join(', '),
       stations.join(', '),
-      ...figures({ name: '', incidents: 1, ...sums }).slice(1),
+      ...figures(totalOf('', [{ reference, day, types, craft, stations, ...sums }])).slice(1),
     ]),
   };
 }
@@ -66,7 +71,7 @@ function groupTable(title: string, heading: string, groups: readonly HistoryGrou
   };
 }
 
-function figures({ incidents, people, damage, paid }: HistoryGroup): (number | null)[] {
+function figures({ incidents, people, unlisted, damage, paid }: HistoryGroup): (number | null)[] {
   const { hurt, died, missing, unknown }: PeopleCount = people;
   return [
     incidents,
@@ -74,6 +79,7 @@ function figures({ incidents, people, damage, paid }: HistoryGroup): (number | n
     died,
     missing,
     unknown,
+    unlisted,
     damage.low,
     damage.high,
     damage.unknown,

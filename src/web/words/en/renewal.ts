@@ -12,7 +12,9 @@ export const renewal = {
   paper: 'On paper (PDF)',
   figures: (incidents: number) => (incidents === 1 ? 'incident' : 'incidents'),
   hurt: 'people hurt, died or missing',
-  unknown: 'people of whom it is not known',
+  openWords: (people: number, incidents: number) =>
+    `Not known: of ${people} who are listed, and of ${incidents} incidents in which nobody is listed.`,
+  open: (people: number, incidents: number) => `${people}, and ${incidents} without a list`,
   damage: 'Damage, as far as entered',
   paid: 'Paid, as far as entered',
   outings: 'Outings entered',
