@@ -1,7 +1,8 @@
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { FirstAdministrator } from './accounts/first-administrator.js';
 import { createApp } from './create-app.js';
-import { DemoError, type DemoSignIn, loadDemo } from './demo/demo.api.js';
+import { DemoError, type DemoSignIn, demoTimeZone, loadDemo } from './demo/demo.api.js';
+import { Fleet } from './fleet/fleet.api.js';
 import { EscalationWatch } from './follow-up/follow-up.api.js';
 import { RulePackError } from './law/law.api.js';
 import { type Config, ConfigError, readConfig } from './platform/config.js';
@@ -10,11 +11,17 @@ import { DatabaseUnavailableError } from './platform/database/open-database.js';
 
 /** Starts the service; what stops the start is said in one message, with exit status 1. */
 async function start(): Promise<void> {
-  const config = readConfig(process.env);
+  let config = readConfig(process.env);
   let app = await createApp(config);
   const demo = config.demo ? await fillIfEmpty(app, config) : undefined;
   // The clock of the one that was filled stands where the story ends.
   if (demo !== undefined) app = await createApp(config);
+  const timeZone = await zoneOfBusiness(app, config);
+  if (timeZone !== config.timeZone) {
+    await app.close();
+    config = { ...config, timeZone };
+    app = await createApp(config);
+  }
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     // What is being answered is answered; nothing new is taken.
     process.once(signal, () => void app.close());
@@ -31,17 +38,24 @@ async function start(): Promise<void> {
 }
 
 /** Loads the demonstration where there is no account yet, and closes the service that it was loaded through. */
-async function fillIfEmpty(
-  app: NestFastifyApplication,
-  { timeZone }: Config,
-): Promise<DemoSignIn[] | undefined> {
+async function fillIfEmpty(app: NestFastifyApplication, config: Config): Promise<DemoSignIn[] | undefined> {
   if (!(await app.get(FirstAdministrator).isMissing())) return undefined;
+  await app.close();
   console.log('This desk is empty: loading the demonstration. DEMO=no begins without.');
+  const timeZone = hasZoneSet ? config.timeZone : demoTimeZone();
+  const filled = await createApp({ ...config, timeZone });
   try {
-    return await loadDemo(app, { timeZone, tell: tellProgress });
+    return await loadDemo(filled, { timeZone, tell: tellProgress });
   } finally {
-    await app.close();
+    await filled.close();
   }
+}
+
+const hasZoneSet = process.env['BUSINESS_TIME_ZONE'] !== undefined;
+
+/** As it is set, else that of the stations: a machine at a host is mostly in none where anybody rents craft. */
+async function zoneOfBusiness(app: NestFastifyApplication, { timeZone }: Config): Promise<string> {
+  return hasZoneSet ? timeZone : ((await app.get(Fleet).commonTimeZone()) ?? timeZone);
 }
 
 /** Written over itself on a terminal; a log has no use for it. */

@@ -19,6 +19,19 @@ describe('the start', () => {
     expect(await server.stop()).toBe(0);
   });
 
+  it('fills an empty desk with the demonstration, and lives in the zone of its stations from then on', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'desk-demo-start-'));
+    const settings = { DEMO: 'yes', TZ: 'UTC', DATABASE_URL: `sqlite:${join(folder, 'desk.sqlite')}` };
+    for (const isFirst of [true, false]) {
+      const server = await startServer(settings);
+      await expect.poll(server.said).toContain('Mail goes');
+      expect(server.said()).toContain('Time zone of the business: America/Chicago');
+      expect(server.said().includes('loading the demonstration')).toBe(isFirst);
+      expect(await server.stop()).toBe(0);
+    }
+    await rm(folder, { recursive: true });
+  });
+
   it('says when the port is taken', async () => {
     const holder = createServer().listen(0, '127.0.0.1');
     await once(holder, 'listening');

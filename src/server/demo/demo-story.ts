@@ -1,6 +1,8 @@
 /** What the demonstration is made of: the data in fixtures/demo, as it is written there. */
 export interface DemoBusiness {
   readonly name: string;
+  /** IANA zone in which its times are told. */
+  readonly timeZone: string;
   readonly people: readonly DemoPerson[];
   /** Made once, before anything happens, in this order. */
   readonly steps: readonly Step[];

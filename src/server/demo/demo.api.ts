@@ -15,6 +15,9 @@ export interface DemoSignIn {
   readonly password: string;
 }
 
+/** The IANA zone in which the invented business lives. */
+export const demoTimeZone = (): string => readStory().business.timeZone;
+
 /** The demonstration could not be loaded; what is in the database is a part of it. */
 export class DemoError extends Error {}
 

@@ -85,6 +85,13 @@ export class Fleet {
     return this.parts.stations.find(stationId);
   }
 
+  /** The IANA zone that all stations share; null where there is none, or they lie in several. */
+  async commonTimeZone(): Promise<string | null> {
+    const zones = new Set((await this.parts.stations.inUse()).map(({ timeZone }) => timeZone));
+    const [zone = null] = zones;
+    return zones.size === 1 ? zone : null;
+  }
+
   async hasCraft(craftId: string): Promise<boolean> {
     return (await this.parts.craft.find(craftId)) !== null;
   }

@@ -48,7 +48,7 @@ type Environment = Record<string, string | undefined>;
 
 /**
  * Reads HOST (127.0.0.1), PORT (8080), RULE_PACKS_DIR (the packs of the project), DATABASE_URL (a SQLite file under
- * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine), EVIDENCE_FOLDER (beside
+ * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine; `npm start` prefers that of the stations), EVIDENCE_FOLDER (beside
  * the database) and the limits of evidence-config.ts, DECISION_LEAD_HOURS (24), LAW_RECHECK_MONTHS (12), SMTP_URL with
  * MAIL_FROM or MAIL_FOLDER (var/mail), MAP_TILES_URL with MAP_TILES_ATTRIBUTION (none), PUBLIC_ADDRESS (none), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none),
  * DEMO (yes, and no where FIRST_ADMIN_NAME is set).
