@@ -4,7 +4,7 @@ import { tellInstant } from '../look/tell-instant.js';
 import { useNow } from '../look/use-now.js';
 import { register as say } from '../words/register.js';
 import type { LineDuty, RegisterLine } from './register-answers.js';
-import { clockOf, standingOf } from './tell-line.js';
+import { clockOf, openOf, standingOf } from './tell-line.js';
 
 /** When it happened, or at least when it was opened. */
 export function When({ line, zone }: { line: RegisterLine; zone: string }) {
@@ -24,7 +24,7 @@ export function Clock({ duties, zone }: { duties: readonly LineDuty[]; zone: str
 /** How its reports stand, with the sign. */
 export function Reports({ duties }: { duties: readonly LineDuty[] }) {
   const { sign, words, overdue } = standingOf(duties);
-  const open = duties.filter(({ settled }) => !settled).length;
+  const open = openOf(duties).length;
   return (
     <span class="standing">
       <strong>

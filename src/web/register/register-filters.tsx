@@ -71,7 +71,16 @@ export function RegisterFilters({ query, go }: FiltersProps) {
 }
 
 /** What narrows the list now, in words, so that a folded filter hides nothing. */
-function setWords({ status, reports, outcome, hurt, craft, casualty, from, until }: RegisterQuery): string[] {
+export function setWords({
+  status,
+  reports,
+  outcome,
+  hurt,
+  craft,
+  casualty,
+  from,
+  until,
+}: RegisterQuery): string[] {
   const { statuses, standings, outcomes, harms, casualties, filters } = say;
   const labelled = (words: Readonly<Record<string, string>>, name: string, value?: string): string[] =>
     value === undefined ? [] : [`${name} ${words[value] ?? value}`];

@@ -13,7 +13,7 @@ import { MakeFile } from './make-file.js';
 import { PageTurns } from './page-turns.js';
 import type { RegisterLine } from './register-answers.js';
 import './register.css';
-import { RegisterFilters } from './register-filters.js';
+import { RegisterFilters, setWords } from './register-filters.js';
 import { RegisterList } from './register-list.js';
 import { pinsOf, RegisterMap } from './register-map.js';
 import { type RegisterQuery, writeQuery } from './register-query.js';
@@ -32,7 +32,8 @@ export default function RegisterPage() {
   return (
     <Page title={titles.register} lead={say.lead(asked.zone)}>
       <PrintedBy timeZone={asked.zone} />
-      <search class="register-search">
+      <p class="printed">{searchWords(query)}</p>
+      <search class="register-search unprinted">
         <Field
           type="search"
           label={say.search}
@@ -57,6 +58,11 @@ export default function RegisterPage() {
       )}
     </Page>
   );
+}
+
+/** On paper, what the list is of. */
+function searchWords(query: RegisterQuery): string {
+  return [...(query.q === undefined ? [] : [`“${query.q}”`]), ...setWords(query)].join(' · ');
 }
 
 function Found({ asked, query }: { asked: AskedRegister; query: RegisterQuery }) {

@@ -3,11 +3,12 @@ import type { SignOf } from '../look/sign.js';
 import { register as say } from '../words/register.js';
 import type { LineDuty, RegisterLine } from './register-answers.js';
 
-/** What happened, in a few words: its kind, else what was said, else how it came to be known. */
+/** What happened, in a few words: its kind, else what was said, else how it came to be known. “Other” says too little. */
 export function whatOf({ summary: { casualtyTypes = [], said, kind } }: RegisterLine): string {
   const [first] = casualtyTypes;
-  if (first !== undefined) return say.casualties[first] ?? first;
-  if (said !== undefined && said !== '') return `“${said}”`;
+  const words = said === undefined || said === '' ? null : `“${said}”`;
+  if (first !== undefined && !(first === 'other' && words !== null)) return say.casualties[first] ?? first;
+  if (words !== null) return words;
   return kind === undefined ? say.nothingSaid : ((say.kinds as Record<string, string>)[kind] ?? kind);
 }
 
@@ -24,6 +25,13 @@ export function aboutOf({ summary: { craft = [], outcomes = [] } }: RegisterLine
   return [craft.join(', '), fates.join(', ')].filter((part) => part !== '').join(' · ');
 }
 
+/** The reports about which something is still to be done: one that is not required only where a filed one is to be mended. */
+export function openOf(duties: readonly LineDuty[]): readonly LineDuty[] {
+  return duties.filter(
+    ({ settled, outcome, supplementDue }) => !settled && (outcome !== 'not-required' || supplementDue),
+  );
+}
+
 /** How the reports of an incident stand together: the gravest of those that are not settled, in one sign and its words. */
 export interface Standing {
   readonly sign: SignOf;
@@ -36,14 +44,13 @@ export interface Standing {
  * @example standingOf([]).sign // 'unknown'
  */
 export function standingOf(duties: readonly LineDuty[]): Standing {
-  const open = duties.filter(({ settled }) => !settled);
+  const open = openOf(duties);
   const overdue = open.some((duty) => duty.overdue);
   const stands = (sign: SignOf, words: string): Standing => ({ sign, words, overdue });
   if (duties.length === 0) return stands('unknown', say.duty.none);
   if (open.some(({ supplementDue }) => supplementDue)) return stands('required', say.duty.supplement);
   if (open.some(({ outcome }) => outcome === 'required')) return stands('required', say.outcomes.required);
-  if (open.some(({ outcome }) => outcome === 'undetermined'))
-    return stands('undetermined', say.outcomes.undetermined);
+  if (open.length > 0) return stands('undetermined', say.outcomes.undetermined);
   if (duties.some(({ filed }) => filed)) return stands('required', say.duty.filed);
   if (duties.some(({ decision }) => decision === 'no-report'))
     return stands('not-required', say.duty.decided);
@@ -52,8 +59,6 @@ export function standingOf(duties: readonly LineDuty[]): Standing {
 
 /** The time that runs out first among the reports that are not settled; null where none runs. */
 export function clockOf(duties: readonly LineDuty[]): string | null {
-  const clocks = duties.flatMap(({ settled, outcome, supplementDue, dueAt }) =>
-    settled || dueAt === null || (outcome === 'not-required' && !supplementDue) ? [] : [dueAt],
-  );
+  const clocks = openOf(duties).flatMap(({ dueAt }) => (dueAt === null ? [] : [dueAt]));
   return clocks.sort()[0] ?? null;
 }
