@@ -40,9 +40,13 @@ export async function drawPaper(matter: PaperMatter): Promise<PDFKit.PDFDocument
   paper.document.addPage();
   const parts: Listed[] = [];
   const found = new PageIndex([...names.people.values(), ...names.craft.values()]);
-  for (const [place, blocks] of slices(composePaper(matter, names)).entries()) {
-    if (place > 0) await setImmediate();
-    for (const block of blocks) drawNext(paper, block, parts, found);
+  let rested = performance.now();
+  for (const block of composePaper(matter, names)) {
+    if (performance.now() - rested > LONGEST_TURN_MS) {
+      await setImmediate();
+      rested = performance.now();
+    }
+    drawNext(paper, block, parts, found);
   }
   drawIndex(paper, found, parts);
   drawContents(paper, contents, parts, contentsPage, below);
@@ -57,6 +61,9 @@ export async function drawPaper(matter: PaperMatter): Promise<PDFKit.PDFDocument
     drawFrame(paper, frame, page, pages, on);
   });
 }
+
+/** So long others wait at most, but for one block. */
+const LONGEST_TURN_MS = 20;
 
 /** A part of the file, with the pages on which it begins and ends. */
 interface Listed {
@@ -113,12 +120,4 @@ function drawContents(
     paper.space(5);
   }
   contents.end();
-}
-
-const SLICE = 12;
-
-function slices(blocks: readonly Block[]): (readonly Block[])[] {
-  return Array.from({ length: Math.ceil(blocks.length / SLICE) }, (_, place) =>
-    blocks.slice(place * SLICE, (place + 1) * SLICE),
-  );
 }
