@@ -1,4 +1,4 @@
-import { shotStates } from '../../../shared/record/shots.js';
+import { type ShotState, shotStates } from '../../../shared/record/shots.js';
 import { Section } from '../look/section.js';
 import { evidence as say } from '../words/evidence.js';
 import { ShotLine } from './shot-line.js';
@@ -7,11 +7,12 @@ import type { TakeShots } from './use-shots.js';
 
 /** The list of one craft; without `shots` it is only read. */
 export function ShotsOfCraft({ list, shots }: { list: ShotList; shots: TakeShots | null }) {
-  const done = list.shots.filter(({ state }) => state !== 'open').length;
+  const count = (wanted: ShotState['state']): number =>
+    list.shots.filter(({ state }) => state === wanted).length;
   return (
     <Section
       title={say.shots.title(list.name)}
-      aside={<strong>{say.shots.count(done, list.shots.length)}</strong>}
+      aside={<strong>{say.shots.count(count('done'), list.shots.length, count('cannot'))}</strong>}
     >
       <ul class="shots">
         {list.shots.map((state) => (

@@ -2,25 +2,27 @@ import { Link } from 'wouter-preact';
 import { sectionTitle } from '../../../shared/record/field-words/tell-field.js';
 import type { JsonObject, JsonValue } from '../../../shared/record/json-value.js';
 import { tellInstant } from '../look/tell-instant.js';
-import { tellHowKnown, tellRecorded } from '../look/tell-recorded.js';
+import { tellHowKnown } from '../look/tell-recorded.js';
 import { history as say } from '../words/history.js';
 import { language } from '../words/speak.js';
-import type { AmendmentAnswer, ChangeAnswer } from './history-answers.js';
+import type { AmendmentAnswer, ChangeAnswer, PastSectionAnswer } from './history-answers.js';
 import { inOrder } from './in-order.js';
 import { tellPath } from './tell-path.js';
+import { tellThing } from './tell-thing.js';
 
 interface AmendmentItemProps {
   readonly incident: string;
   readonly amendment: AmendmentAnswer;
-  /** The section as it stands, for the names of what it speaks of. */
-  readonly document: JsonObject;
+  /** The record as it stands, for the names of what it speaks of. */
+  readonly sections: readonly PastSectionAnswer[];
   readonly timeZone: string | undefined;
 }
 
 /** One change: who, when, why, and each field with what it said before and after. */
-export function AmendmentItem({ incident, amendment, document, timeZone }: AmendmentItemProps) {
+export function AmendmentItem({ incident, amendment, sections, timeZone }: AmendmentItemProps) {
   const { sequence, section, madeAt, person, reason, reasonWithdrawn, finished, withdraws } = amendment;
   const when = tellInstant(madeAt, timeZone);
+  const document = sections.find((one) => one.section === section)?.document ?? {};
   const changes = inOrder(
     section,
     amendment.changes.filter((change) => !isBookkeeping(change)),
@@ -43,7 +45,7 @@ export function AmendmentItem({ incident, amendment, document, timeZone }: Amend
       {changes.length > 0 && (
         <dl class="changes">
           {changes.map((change) => (
-            <Change key={change.path} {...{ incident, section, change, document, timeZone }} />
+            <Change key={change.path} {...{ incident, section, sections, change, document, timeZone }} />
           ))}
         </dl>
       )}
@@ -62,6 +64,7 @@ export function AmendmentItem({ incident, amendment, document, timeZone }: Amend
 interface ChangeProps {
   readonly incident: string;
   readonly section: string;
+  readonly sections: readonly PastSectionAnswer[];
   readonly change: ChangeAnswer;
   readonly document: JsonObject;
   readonly timeZone: string | undefined;
@@ -70,13 +73,14 @@ interface ChangeProps {
 function Change({
   incident,
   section,
+  sections,
   change: { path, from, to, withdrawn },
   document,
   timeZone,
 }: ChangeProps) {
   const name = tellPath(section, path, document);
   const told = (value: JsonValue): string =>
-    tellRecorded(value, { section, path, timeZone }) ||
+    tellThing(value, { section, path, timeZone }, sections) ||
     (withdrawn === true ? say.withdrawnSince : say.nothing);
   const known = tellHowKnown(to, timeZone);
   const query = new URLSearchParams({ section, pointer: path });

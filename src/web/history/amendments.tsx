@@ -38,7 +38,7 @@ export function Amendments({ record, query, timeZone }: AmendmentsProps) {
           key={amendment.sequence}
           incident={record.id}
           amendment={amendment}
-          document={documentIn(record, amendment.section)}
+          sections={record.sections}
           timeZone={timeZone}
         />
       ))}

@@ -58,7 +58,13 @@ export default function RecordPage({ params: { id = '' } }: PageProps) {
         </Empty>
       )}
       {shown.map((section) => (
-        <SectionSheet key={section.section} incident={id} section={section} timeZone={timeZone} />
+        <SectionSheet
+          key={section.section}
+          incident={id}
+          section={section}
+          sections={data.sections}
+          timeZone={timeZone}
+        />
       ))}
       <KeptThen incident={id} query={query} timeZone={timeZone} />
     </Page>

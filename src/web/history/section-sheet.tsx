@@ -2,21 +2,24 @@ import { Link } from 'wouter-preact';
 import { fieldLabel, sectionTitle } from '../../../shared/record/field-words/tell-field.js';
 import { isJsonObject, type JsonObject, type JsonValue } from '../../../shared/record/json-value.js';
 import { DefinitionRows, type Row, Section } from '../look/section.js';
-import { tellHowKnown, tellRecorded } from '../look/tell-recorded.js';
+import { tellHowKnown } from '../look/tell-recorded.js';
 import { wholeRecord as say } from '../words/history.js';
 import { language } from '../words/speak.js';
 import type { PastSectionAnswer } from './history-answers.js';
 import { inOrder } from './in-order.js';
 import { nameOf, tellPath } from './tell-path.js';
+import { tellThing } from './tell-thing.js';
 
 interface SectionSheetProps {
   readonly incident: string;
   readonly section: PastSectionAnswer;
+  /** All of them, for the names of things. */
+  readonly sections: readonly PastSectionAnswer[];
   readonly timeZone: string;
 }
 
 /** A section with everything that stands in it, each fact with how it is known. */
-export function SectionSheet({ incident, section: answer, timeZone }: SectionSheetProps) {
+export function SectionSheet({ incident, section: answer, sections, timeZone }: SectionSheetProps) {
   const { section, document, version, finished, withdrawn = [] } = answer;
   const title = sectionTitle(section, language());
   return (
@@ -35,7 +38,7 @@ export function SectionSheet({ incident, section: answer, timeZone }: SectionShe
         <p>{say.withdrawn(withdrawn.map((path) => tellPath(section, path, document)).join('; '))}</p>
       )}
       <div class="record-sheet">
-        <Members section={section} object={document} path="" timeZone={timeZone} />
+        <Members section={section} sections={sections} object={document} path="" timeZone={timeZone} />
       </div>
     </Section>
   );
@@ -43,6 +46,7 @@ export function SectionSheet({ incident, section: answer, timeZone }: SectionShe
 
 interface PlaceProps {
   readonly section: string;
+  readonly sections: readonly PastSectionAnswer[];
   readonly path: string;
   readonly timeZone: string;
 }
@@ -73,7 +77,13 @@ function Members({ object, ...place }: PlaceProps & { object: JsonObject }) {
 function rowOf({ value, place }: { value: JsonValue; place: PlaceProps }): Row[] {
   if (isList(value) || isPart(value)) return [];
   const about = tellHowKnown(value, place.timeZone);
-  return [{ term: labelOf(place), value: tellRecorded(value, place), ...(about !== undefined && { about }) }];
+  return [
+    {
+      term: labelOf(place),
+      value: tellThing(value, place, place.sections),
+      ...(about !== undefined && { about }),
+    },
+  ];
 }
 
 function Things({ things, ...place }: PlaceProps & { things: readonly Thing[] }) {
@@ -107,6 +117,6 @@ function isPart(value: JsonValue): value is JsonObject {
   return isJsonObject(value) && !('known' in value) && !('how' in value);
 }
 
-function labelOf({ section, path }: Omit<PlaceProps, 'timeZone'>): string {
+function labelOf({ section, path }: Pick<PlaceProps, 'section' | 'path'>): string {
   return fieldLabel(section, path, language()) ?? path.slice(path.lastIndexOf('/') + 1);
 }

@@ -13,7 +13,8 @@ export const evidence = {
   noCraft: 'No craft is named in this incident yet. Photographs can be added below all the same.',
   shots: {
     title: (craft: string) => `Pictures of ${craft}`,
-    count: (done: number, all: number) => `${done} of ${all} done`,
+    count: (done: number, all: number, cannot: number) =>
+      `${done} of ${all} done${cannot === 0 ? '' : `, ${cannot} cannot be taken`}`,
     around: 'Around it',
     state: { done: 'Done', open: 'Not done', cannot: 'Cannot be taken' },
     pictures: (count: number) => (count === 1 ? '1 picture' : `${count} pictures`),

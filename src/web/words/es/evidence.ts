@@ -8,7 +8,8 @@ export const evidence: EvidenceText = {
   noCraft: 'Este incidente aún no nombra ninguna embarcación. Igual se pueden agregar fotos abajo.',
   shots: {
     title: (craft) => `Fotos de ${craft}`,
-    count: (done, all) => `${done} de ${all} hechas`,
+    count: (done, all, cannot) =>
+      `${done} de ${all} hechas${cannot === 0 ? '' : `, ${cannot} no se pueden tomar`}`,
     around: 'Alrededor',
     state: { done: 'Hecha', open: 'No hecha', cannot: 'No se puede tomar' },
     pictures: (count) => (count === 1 ? '1 foto' : `${count} fotos`),
