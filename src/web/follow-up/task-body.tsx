@@ -28,9 +28,13 @@ export function TaskBody({ task, zone }: { task: TaskLine; zone: string }) {
       {acknowledgedAt !== null && (
         <p>{say.task.acknowledged(acknowledgedBy ?? '', tellInstant(acknowledgedAt, zone, now))}</p>
       )}
-      <Fold title={say.task.happened}>{() => <Happened task={task} zone={zone} />}</Fold>
     </>
   );
+}
+
+/** Everything that happened to a task, behind a fold. */
+export function TaskHistory({ task, zone }: { task: TaskLine; zone: string }) {
+  return <Fold title={say.task.happened}>{() => <Happened task={task} zone={zone} />}</Fold>;
 }
 
 function Happened({ task, zone }: { task: TaskLine; zone: string }) {

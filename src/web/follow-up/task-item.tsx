@@ -9,7 +9,7 @@ import { common } from '../words/common.js';
 import { followUp as say } from '../words/follow-up.js';
 import type { TaskLine } from './service-answers.js';
 import { TaskActs } from './task-acts.js';
-import { TaskBody } from './task-body.js';
+import { TaskBody, TaskHistory } from './task-body.js';
 import { taskPath } from './use-step.js';
 
 export interface TaskItemProps {
@@ -57,6 +57,7 @@ export function TaskItem(props: TaskItemProps) {
         <div class="task-inside">
           <TaskBody task={task} zone={zone} />
           <TaskActs {...props} />
+          <TaskHistory task={task} zone={zone} />
           <p class="links-line">
             {alone && (
               <Link href={`/incidents/${task.incident}/follow-up`}>{say.titleOf(task.reference)}</Link>

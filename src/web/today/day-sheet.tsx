@@ -54,7 +54,7 @@ export function DaySheet() {
     >
       <PrintedBy />
       {done !== null && <DoneStrip done={done} onDone={setDone} />}
-      <AskedSection zone={zone} onDone={setDone} most={2} />
+      <AskedSection zone={zone} onDone={setDone} most={1} />
       <div class="sheet">
         <div class="day-column">
           {manages ? <ClockList asked={clocks} zone={zone} /> : <WaterPart zone={zone} />}

@@ -30,7 +30,7 @@ export const followUp = {
     title: 'Urgent, and nobody has said “I have it”',
     lead: 'Who is on is asked one after the other, ten minutes each, until somebody has it.',
     by: (name: string, time: string) => `${name} was asked ${time}`,
-    before: (others: number) => `after ${others} ${others === 1 ? 'other' : 'others'}`,
+    before: (others: number) => `after ${others} earlier ${others === 1 ? 'asking' : 'askings'}`,
     nobody: 'Nobody was asked yet',
     call: (name: string) => `Call ${name}`,
     more: (count: number) => `${count} more`,

@@ -31,7 +31,7 @@ export const followUp: FollowUpWords = {
     title: 'Urgente, y nadie ha dicho «La tengo»',
     lead: 'Se pregunta a quienes están de turno, uno tras otro, diez minutos a cada uno, hasta que alguien la tenga.',
     by: (name, time) => `Se preguntó a ${name}: ${time}`,
-    before: (others) => `después de ${others} ${others === 1 ? 'persona' : 'personas'}`,
+    before: (others) => `después de ${others} ${others === 1 ? 'pregunta' : 'preguntas'} sin respuesta`,
     nobody: 'Todavía no se ha preguntado a nadie',
     call: (name) => `Llamar a ${name}`,
     more: (count) => `${count} más`,
