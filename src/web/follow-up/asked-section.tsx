@@ -8,7 +8,7 @@ import { tellInstant } from '../look/tell-instant.js';
 import { useNow } from '../look/use-now.js';
 import { followUp as say } from '../words/follow-up.js';
 import type { EscalationAnswer, Listed } from './service-answers.js';
-import type { TaskDone } from './task-item.js';
+import type { TaskDone } from './task-props.js';
 import { useStep } from './use-step.js';
 
 const EVERY_MINUTE = 60_000;

@@ -6,7 +6,7 @@ import { ErrorState } from '../look/notes.js';
 import { Ticks } from '../look/ticks.js';
 import type { EvidenceAnswer } from '../decision/service-answers.js';
 import { followUp as say } from '../words/follow-up.js';
-import type { TaskItemProps } from './task-item.js';
+import type { TaskItemProps } from './task-props.js';
 import { useStep } from './use-step.js';
 
 /** A task is done when something shows it: a note, and files of the evidence where there are any. */

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { ErrorState, Note, UndoStrip } from '../look/notes.js';
 import { followUp as say } from '../words/follow-up.js';
-import type { TaskDone } from './task-item.js';
+import type { TaskDone } from './task-props.js';
 import { useStep } from './use-step.js';
 
 /** What was just done to a task, which may have left the list, and the way back. */

@@ -20,7 +20,8 @@ import './follow-up.css';
 import { chooseTasks, groupTasks, isOverdue } from './group-tasks.js';
 import { ReadingChoice } from './reading-choice.js';
 import type { TaskLine } from './service-answers.js';
-import { type TaskDone, TaskItem } from './task-item.js';
+import { TaskItem } from './task-item.js';
+import type { TaskDone } from './task-props.js';
 import { type Reading, useReading } from './use-reading.js';
 
 const EVERY_MINUTE = 60_000;

@@ -5,7 +5,7 @@ import { ErrorState, Loading } from '../look/notes.js';
 import { Select } from '../look/select.js';
 import { followUp as say } from '../words/follow-up.js';
 import type { AccountAnswer } from './service-answers.js';
-import type { TaskItemProps } from './task-item.js';
+import type { TaskItemProps } from './task-props.js';
 import { useStep } from './use-step.js';
 
 /** A manager gives a task to anybody who works here, or takes it from them. */

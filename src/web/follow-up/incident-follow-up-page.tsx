@@ -23,7 +23,8 @@ import './follow-up.css';
 import { isOverdue } from './group-tasks.js';
 import { HouseRules } from './house-rules.js';
 import type { CallListAnswer, Listed, TaskLine } from './service-answers.js';
-import { type TaskDone, TaskItem } from './task-item.js';
+import { TaskItem } from './task-item.js';
+import type { TaskDone } from './task-props.js';
 import { WhoMayBeWrittenTo } from './who-may-be-written-to.js';
 
 const EVERY_MINUTE = 60_000;

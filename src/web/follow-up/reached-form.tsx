@@ -7,7 +7,7 @@ import { ErrorState } from '../look/notes.js';
 import { followUp as say } from '../words/follow-up.js';
 import { CallLines } from './call-lines.js';
 import type { CallListAnswer } from './service-answers.js';
-import type { TaskItemProps } from './task-item.js';
+import type { TaskItemProps } from './task-props.js';
 import { useStep } from './use-step.js';
 
 /** Whom a call reached and when; the numbers stand above it, to be tapped. */

@@ -6,7 +6,7 @@ import { followUp as say } from '../words/follow-up.js';
 import { DoneForm } from './done-form.js';
 import { GiveForm } from './give-form.js';
 import { ReachedForm } from './reached-form.js';
-import type { TaskItemProps } from './task-item.js';
+import type { TaskItemProps } from './task-props.js';
 import { UndoForm } from './undo-form.js';
 import { useStep } from './use-step.js';
 

@@ -8,26 +8,10 @@ import { useSession } from '../session/session.js';
 import { common } from '../words/common.js';
 import { followUp as say } from '../words/follow-up.js';
 import type { TaskLine } from './service-answers.js';
+import type { TaskItemProps } from './task-props.js';
 import { TaskActs } from './task-acts.js';
 import { TaskBody, TaskHistory } from './task-body.js';
 import { taskPath } from './use-step.js';
-
-export interface TaskItemProps {
-  readonly task: TaskLine;
-  /** IANA zone in which its times are told. */
-  readonly zone: string;
-  /** Says on the page what was done, as the task itself may leave the list. */
-  readonly onDone: (done: TaskDone) => void;
-  /** Whether the reference stands with it: not among tasks of one incident. */
-  readonly alone?: boolean;
-}
-
-/** What was done to a task just now, for the strip that tells it. */
-export interface TaskDone {
-  readonly words: string;
-  /** The task as it stands since, where it can be taken back. */
-  readonly undo?: Pick<TaskLine, 'id' | 'incident' | 'version' | 'title'>;
-}
 
 /** One task: what and by when; the rest and what can be done about it when it is opened. */
 export function TaskItem(props: TaskItemProps) {

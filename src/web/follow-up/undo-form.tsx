@@ -3,7 +3,7 @@ import { Button } from '../look/button.js';
 import { Field } from '../look/field.js';
 import { ErrorState } from '../look/notes.js';
 import { followUp as say } from '../words/follow-up.js';
-import type { TaskItemProps } from './task-item.js';
+import type { TaskItemProps } from './task-props.js';
 import { useStep } from './use-step.js';
 
 /** It was taken for done by mistake. That it was stays in what happened to it. */

@@ -3,7 +3,7 @@ import { Link } from 'wouter-preact';
 import { useAsk } from '../ask/use-ask.js';
 import { AskedSection } from '../follow-up/asked-section.js';
 import { DoneStrip } from '../follow-up/done-strip.js';
-import type { TaskDone } from '../follow-up/task-item.js';
+import type { TaskDone } from '../follow-up/task-props.js';
 import { Page } from '../look/page.js';
 import { PrintedBy } from '../look/printed-by.js';
 import { ownZone, tellInstant } from '../look/tell-instant.js';
