@@ -1,7 +1,23 @@
 import type { Page } from 'playwright-core';
 
 /** Something that a page queued and that was not sent; what is left out is as for a change that waits. */
-export interface Left {
+export type Left = LeftRequest | LeftFile;
+
+interface LeftFile {
+  readonly kind: 'file';
+  readonly id: string;
+  readonly line: string;
+  readonly about: string;
+  readonly by: string | null;
+  readonly incident: string;
+  readonly name: string;
+  readonly size: number;
+  readonly sha256: string;
+  /** What is in it; left out where the browser has thrown it away. */
+  readonly content?: string;
+}
+
+interface LeftRequest {
   readonly id: string;
   readonly line: string;
   readonly about: string;
@@ -18,7 +34,7 @@ export async function leaveOnDisk(page: Page, left: readonly Left[]): Promise<vo
   const items = left.map((one) => ({
     kind: 'request',
     method: 'PUT',
-    key: `left-${one.path.split('/')[3] ?? ''}-${one.id}`,
+    key: `left-${one.line}-${one.id}`,
     queuedAt: new Date().toISOString(),
     state: 'waiting',
     ...one,
@@ -32,11 +48,15 @@ export async function leaveOnDisk(page: Page, left: readonly Left[]): Promise<vo
     });
     const db = await asked(opening);
     const key = await asked(db.transaction('keys').objectStore('keys').get('device'));
-    for (const item of ${JSON.stringify(items)}) {
+    const put = async (drawer, id, text) => {
       const iv = crypto.getRandomValues(new Uint8Array(12));
-      const bytes = new TextEncoder().encode(JSON.stringify(item));
+      const bytes = new TextEncoder().encode(text);
       const sealed = { iv, bytes: await crypto.subtle.encrypt({ name: 'AES-GCM', iv }, key, bytes) };
-      await asked(db.transaction('outbox', 'readwrite').objectStore('outbox').put(sealed, item.id));
+      await asked(db.transaction(drawer, 'readwrite').objectStore(drawer).put(sealed, id));
+    };
+    for (const { content, ...item } of ${JSON.stringify(items)}) {
+      if (content !== undefined) await put('files', item.id, content);
+      await put('outbox', item.id, JSON.stringify(item));
     }
     db.close();
   })()`);

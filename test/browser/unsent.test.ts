@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Browser, Person } from '../accounts/house.js';
@@ -130,6 +131,27 @@ describe('what the service did not take', () => {
     await press(page, 'Throw it away for good');
     await page.getByText('Thrown away: Second thoughts.').waitFor();
     await isEmpty(page);
+    await page.context().close();
+  });
+
+  it('is saved from the device where it is a file', async () => {
+    const page = await desk.visit(manager, '/unsent');
+    await isEmpty(page);
+    const incident = crypto.randomUUID();
+    const file = (id: string, name: string, content?: string) => ({
+      ...({ kind: 'file', id, line: incident, incident, about: name, by: manager.id, name } as const),
+      ...{ size: 1_240_000, sha256: '0'.repeat(64) },
+      ...(content !== undefined && { content }),
+    });
+    await leaveOnDisk(page, [file('1', 'Bow', 'the bytes of a bow'), file('2', 'Stern')]);
+    await entry(page, 'Bow').getByText('Bow, 1.2 MB').waitFor();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      entry(page, 'Bow').getByRole('button', { name: 'Save a copy of the file' }).click(),
+    ]);
+    expect(readFileSync(await download.path(), 'utf8')).toBe('the bytes of a bow');
+    await entry(page, 'Stern').getByRole('button', { name: 'Save a copy of the file' }).click();
+    await entry(page, 'Stern').getByText('The file itself is no longer on this device').waitFor();
     await page.context().close();
   });
 

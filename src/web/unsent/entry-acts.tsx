@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { dropQueued, requeue } from '../device/outbox.js';
-import type { QueuedItem } from '../device/outbox-item.js';
+import type { QueuedFile, QueuedItem } from '../device/outbox-item.js';
 import { Button } from '../look/button.js';
 import { Dialog } from '../look/dialog.js';
 import { Note } from '../look/notes.js';
@@ -33,11 +33,7 @@ export function EntryActs({ item, items, shut, onDone }: ActsProps) {
           {say.keepNote}
         </Button>
       )}
-      {item.kind === 'file' ? (
-        <Button onPress={() => void saveCopy(item)}>{say.download}</Button>
-      ) : (
-        <CopyWords words={asText(item)} />
-      )}
+      {item.kind === 'file' ? <SaveFile item={item} /> : <CopyWords words={asText(item)} />}
       <Button onPress={() => setAsking(true)}>{say.discard}</Button>
       {asking && (
         <Dialog title={say.confirm.title} onClose={() => setAsking(false)}>
@@ -60,6 +56,17 @@ export function EntryActs({ item, items, shut, onDone }: ActsProps) {
 
 function Others({ count }: { count: number }) {
   return count === 0 ? null : <p>{say.confirm.others(count)}</p>;
+}
+
+/** A file leaves the device as it is; where the browser has thrown its bytes away, that is said. */
+function SaveFile({ item }: { item: QueuedFile }) {
+  const [gone, setGone] = useState(false);
+  return (
+    <>
+      <Button onPress={() => void saveCopy(item).then((saved) => setGone(!saved))}>{say.download}</Button>
+      {gone && <Note kind="error">{say.fileGone}</Note>}
+    </>
+  );
 }
 
 /** To the clipboard; where the browser refuses that, the words are shown to be marked by hand. */

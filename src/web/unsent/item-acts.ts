@@ -36,14 +36,15 @@ export async function keepAsNote(item: QueuedItem, incident: string): Promise<vo
   await dropQueued(item.id);
 }
 
-/** Hands the bytes of a file to the browser, to be kept wherever the person says. */
-export async function saveCopy(item: QueuedFile): Promise<void> {
+/** Hands the bytes of a file to the browser, to be kept wherever the person says; false where they are gone. */
+export async function saveCopy(item: QueuedFile): Promise<boolean> {
   const bytes = await findBytes('files', item.id);
-  if (bytes === undefined) return;
+  if (bytes === undefined) return false;
   const address = URL.createObjectURL(new Blob([bytes]));
   const link = document.createElement('a');
   link.href = address;
   link.download = item.name;
   link.click();
   URL.revokeObjectURL(address);
+  return true;
 }

@@ -35,6 +35,7 @@ export const unsent = {
   copied: 'Copied. It can be pasted anywhere; it stays here too.',
   notCopied: 'The browser did not let it be copied. The words stand below: mark them and copy by hand.',
   download: 'Save a copy of the file',
+  fileGone: 'The file itself is no longer on this device: the browser has thrown it away.',
   discard: 'Throw it away',
   noteKept: 'Kept as a note on the incident. It is sent like everything else.',
   noteText: (about: string, words: string) =>

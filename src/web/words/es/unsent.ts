@@ -34,6 +34,7 @@ export const unsent: UnsentWords = {
   copied: 'Copiado. Se puede pegar en cualquier lugar; también queda aquí.',
   notCopied: 'El navegador no dejó copiarlo. El texto está abajo: márquelo y cópielo a mano.',
   download: 'Guardar una copia del archivo',
+  fileGone: 'El archivo ya no está en este aparato: el navegador lo borró.',
   discard: 'Desecharlo',
   noteKept: 'Guardado como nota del incidente. Se envía como todo lo demás.',
   noteText: (about, words) =>
