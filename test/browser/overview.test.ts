@@ -57,3 +57,25 @@ describe('the overview of an incident', () => {
     await counsel.context().close();
   });
 });
+
+describe('a section of the record', () => {
+  it('loses a value for good when a manager withdraws it, and says that and why', async () => {
+    const one = await IncidentCase.quietGrounding(await desk.house.signedIn('manager'), desk.house.now());
+    const page = await desk.visit('manager', `/incidents/${one.id}/record/account`);
+    await page.getByText('Withdraw a value').click();
+    await page.getByRole('button', { name: 'Withdraw it for good' }).click();
+    await page.getByText('Choose what is withdrawn.').waitFor();
+    await page.getByLabel('What is withdrawn').selectOption('/oilSheen');
+    await page.getByLabel('Why it is withdrawn').fill('Was of another incident.');
+    await expectReach(page);
+    await takePictures(page, 'record-withdraw');
+    await page.getByRole('button', { name: 'Withdraw it for good' }).click();
+    await page.getByText('Withdrawn.', { exact: true }).waitFor();
+    const { body } = await one.browser.get(`/api/incidents/${one.id}/sections/account`).expect(200);
+    expect(Object.keys((body as { document: object }).document)).toEqual([
+      'casualtyTypes',
+      'involvesVesselOrEquipment',
+    ]);
+    await page.context().close();
+  });
+});

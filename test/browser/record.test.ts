@@ -51,7 +51,6 @@ describe('the record', () => {
       await page.getByRole('group', { name: 'Speed' }).getByLabel('Figure').fill('25.5');
       await save(page);
       await sent(page);
-      await takePictures(page, 'record-craft');
 
       await pages.go(page, id, 'time-and-place');
       await knows(page, 'Told', 'Who told it', 'Bo Lane');
@@ -65,7 +64,6 @@ describe('the record', () => {
       await save(page);
       await sent(page);
       expect(await smallTargets(page)).toEqual([]);
-      await takePictures(page, 'record-place');
 
       await pages.go(page, id, 'account');
       await knows(page, 'Seen', 'Who saw it', 'Bo Lane');
@@ -158,7 +156,6 @@ describe('the record', () => {
     await page.getByText('Saved on this phone, not yet sent').first().waitFor();
     await save(page);
     await onlyHere(page);
-    await takePictures(page, 'record-offline');
     // Somebody else finishes another question of the same section meanwhile.
     await one.browser
       .post(`/api/incidents/${one.id}/sections/account/additions`)
@@ -249,6 +246,7 @@ describe('the record', () => {
     await expect
       .poll(async () => (await pages.read(one.id, 'people')).document.people?.map(({ name }) => name))
       .toEqual(['Ann Reed', 'Cy Marsh']);
+    await sent(page);
     expect(asked.filter((one) => one.startsWith('GET /api/incidents'))).toEqual([]);
     await page.context().close();
 
@@ -267,6 +265,27 @@ describe('the record', () => {
     await reading.context().close();
   });
 
+  it('is written even where nothing of it is on the phone and there is no signal', async () => {
+    const one = await pages.quiet();
+    const page = await desk.visit(staff, '/call');
+    await page.route('**/api/incidents/**', (route) => route.abort());
+    await page.goto(`${desk.url}/incidents/${one.id}/record/account`);
+    await page.getByText('What stands in the record is not on this phone').waitFor();
+    await knows(page, 'Seen', 'Who saw it', 'Ann');
+    await page.getByLabel('What happened, in order').fill('It turned left.');
+    await save(page);
+    await onlyHere(page);
+    await expectReach(page);
+    await page.unroute('**/api/incidents/**');
+    await lookNow(page);
+    await page.getByText(/^Sent .* both kept$/).waitFor();
+    expect((await pages.read(one.id, 'account')).document).toMatchObject({
+      casualtyTypes: { value: ['grounding'] },
+      whatHappened: { value: 'It turned left.' },
+    });
+    await page.context().close();
+  });
+
   it('is written in Spanish by whoever reads that', async () => {
     const id = await pages.empty();
     const page = await pages.open(id, 'conditions', { locale: 'es-US' });
@@ -276,7 +295,6 @@ describe('the record', () => {
     await save(page);
     await page.getByText(/^Enviado a las \d\d:\d\d/).waitFor();
     await expectReach(page);
-    await takePictures(page, 'record-es');
     await page.context().close();
   });
 });

@@ -88,7 +88,7 @@ function Way({ matter, question: { fact, text }, whatIf, onSaved }: Omit<Questio
       <>
         <p>{say.questions.elsewhere}</p>
         <p>
-          <Link class="button" href={`/incidents/${matter.id}/sections/${sectionOf(fact, facts)}`}>
+          <Link class="button" href={`/incidents/${matter.id}/record/${sectionOf(fact, facts)}`}>
             {say.questions.openSection}
           </Link>
         </p>

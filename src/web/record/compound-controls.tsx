@@ -4,7 +4,7 @@ import { isJsonObject, type JsonObject, type JsonValue } from '../../../shared/r
 import { fieldWords } from '../../../shared/record/field-words/tell-field.js';
 import { parsePosition } from '../../../shared/place/parse-position.js';
 import { findPosition } from '../call/find-position.js';
-import { clockOffsetS } from '../device/clock-offset.js';
+import { pressedNow } from '../device/pressed-now.js';
 import { Button } from '../look/button.js';
 import { Choice } from '../look/choice.js';
 import { Field } from '../look/field.js';
@@ -129,10 +129,6 @@ export function HoursField({ label, value, onValue, error, hint }: ControlProps)
 export function StampFields({ label, value, onValue, error, hint }: ControlProps) {
   const { timeZone } = useEditor();
   const { at } = objectOf(value);
-  const pressed = (): void => {
-    const phoneOffsetS = clockOffsetS() ?? 0;
-    onValue({ at: new Date().toISOString(), how: 'pressed', ...(phoneOffsetS !== 0 && { phoneOffsetS }) });
-  };
   const entered = (text: string): void => {
     const instant = instantOf(text, timeZone);
     onValue(instant === undefined ? undefined : { at: instant, how: 'entered' });
@@ -146,7 +142,7 @@ export function StampFields({ label, value, onValue, error, hint }: ControlProps
         value={typeof at === 'string' ? fieldMoment(at, timeZone) : ''}
         onInput={entered}
       />
-      <Button onPress={pressed}>{say.now}</Button>
+      <Button onPress={() => onValue({ ...pressedNow() })}>{say.now}</Button>
     </Group>
   );
 }

@@ -1,6 +1,6 @@
 import { Store } from '../app/store.js';
 import { drop, findAll, keep } from '../device/sealed-store.js';
-import type { SectionDraft } from './section-draft.js';
+import type { SectionDraft, Source } from './section-draft.js';
 
 /** What is being written on this device, in all sections. */
 export const drafts = new Store<readonly SectionDraft[]>([]);
@@ -26,6 +26,7 @@ export function findDraft(id: string): SectionDraft | undefined {
 
 /** Keeps a draft: at once for the page, and as soon as the disk is free for a browser that may be killed. */
 export function keepDraft(draft: SectionDraft): void {
+  if (draft.source !== undefined) lastSources.set(draft.id, draft.source);
   drafts.set([...drafts.value.filter(({ id }) => id !== draft.id), draft]);
   void writeDown(draft.id);
 }
@@ -55,4 +56,12 @@ async function writeDown(id: string): Promise<void> {
   } finally {
     writing.delete(id);
   }
+}
+
+/** How somebody last knew things in a section, while the page is open: the next answer is most often known in the same way. */
+const lastSources = new Map<string, Source>();
+
+export function withLastSource(draft: SectionDraft): SectionDraft {
+  const source = lastSources.get(draft.id);
+  return source === undefined ? draft : { ...draft, source };
 }

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { fieldLabel } from '../../../shared/record/field-words/tell-field.js';
 import type { Shape } from '../../../shared/wire/record-members.js';
+import { pressedNow } from '../device/pressed-now.js';
 import { Button } from '../look/button.js';
 import { UndoStrip } from '../look/notes.js';
 import { record as say } from '../words/record.js';
@@ -19,8 +20,7 @@ interface Removed {
 
 /** People, craft, calls: each behind its name, added and removed, with the way back. */
 export function ItemList({ path, shape }: { path: string; shape: Shape }) {
-  const editor = useEditor();
-  const { section, document, set, timeZone, choices } = editor;
+  const { section, document, set, timeZone, choices } = useEditor();
   const [added, setAdded] = useState<string | null>(null);
   const [removed, setRemoved] = useState<Removed | null>(null);
   const items = itemsAt(document, path);
@@ -29,7 +29,7 @@ export function ItemList({ path, shape }: { path: string; shape: Shape }) {
   const nameOf = (item: Item, place: number): string => nameItem(item, `${one} ${place + 1}`, choices);
   const add = (): void => {
     const id = newId(path.slice(path.lastIndexOf('/') + 1));
-    set(path, [...items, { id }]);
+    set(path, [...items, newItem(path, id)]);
     setAdded(id);
   };
   const remove = (item: Item, place: number): void => {
@@ -71,4 +71,9 @@ export function ItemList({ path, shape }: { path: string; shape: Shape }) {
       <Button onPress={add}>{say.add(one)}</Button>
     </div>
   );
+}
+
+/** A line of the timeline is most often written while it happens: its time is pressed, and can be changed. */
+function newItem(list: string, id: string): Item {
+  return list === '/entries' ? { id, at: { ...pressedNow() } } : { id };
 }

@@ -16,25 +16,22 @@ export function LackList({ lacking, onSeek }: LackListProps) {
   return (
     <Section title={lacking.length === 0 ? say.lacksNothing : say.lacks(lacking.length)}>
       <ul class="lacks">
-        {lacking.map(({ path, label, subject, state, citations }) => {
-          const words = subject === null ? label : `${subject}: ${label}`;
-          return (
-            <li key={`${path} ${words}`}>
-              <Sign of={state === 'missing' ? 'no' : 'unknown'} />
-              {onSeek === undefined || path === '' ? (
-                words
-              ) : (
-                <Button look="plain" onPress={() => onSeek(path)}>
-                  {words}
-                </Button>
-              )}
-              <span class="quiet">
-                {' '}
-                {overview.lackState[state]} · {citations.join(', ')}
-              </span>
-            </li>
-          );
-        })}
+        {lacking.map(({ path, words, state, citations }) => (
+          <li key={`${path} ${words}`}>
+            <Sign of={state === 'missing' ? 'no' : 'unknown'} />
+            {onSeek === undefined || path === '' ? (
+              words
+            ) : (
+              <Button look="plain" onPress={() => onSeek(path)}>
+                {words}
+              </Button>
+            )}
+            <span class="quiet">
+              {' '}
+              {overview.lackState[state]} · {citations.join(', ')}
+            </span>
+          </li>
+        ))}
       </ul>
     </Section>
   );

@@ -15,7 +15,7 @@ export function ReadSection({ draft, timeZone }: { draft: SectionDraft; timeZone
     ([path]) => !path.endsWith('/id') && itemsAt(base, path).length === 0,
   );
   return (
-    <div>
+    <div class="read-section">
       <Note>{say.readOnly}</Note>
       {lines.length === 0 && <Empty>{overview.version.none}</Empty>}
       <DefinitionRows

@@ -11,6 +11,7 @@ import { addsOnly } from './adds-only.js';
 import { ConflictView } from './conflict-view.js';
 import { dropDraft, keepDraft } from './draft-store.js';
 import { withValue } from './edit-document.js';
+import { fillFromFleet } from './fill-from-fleet.js';
 import { faultsOfAnswer, findFaults, type FormFault } from './find-faults.js';
 import { MemberGroups } from './member-groups.js';
 import { documentOf } from './record-answers.js';
@@ -43,7 +44,7 @@ export function SectionForm({ open, draft, timeZone, lacking, sought }: SectionF
   const [thrown, setThrown] = useState<SectionDraft | null>(null);
   const [nothing, setNothing] = useState(false);
   const queued = queuedOf(draft, useOutbox(draft.incident));
-  const choices = useChoosable(section, document, open.record, !open.addsOnly);
+  const { choices, fleet } = useChoosable(section, document, open.record, !open.addsOnly);
   useEffect(() => setTarget(sought), [sought]);
   useEffect(() => {
     if (target !== null) focusField(target.path);
@@ -92,8 +93,12 @@ export function SectionForm({ open, draft, timeZone, lacking, sought }: SectionF
     lacking,
     faultAt: (path) =>
       faults.find((fault) => fault.path === path || fault.path.startsWith(`${path}/`))?.detail ?? null,
-    set: (path: string, value: JsonValue | undefined) =>
-      change({ ...draft, document: withValue(document, path, value) }),
+    set: (path: string, value: JsonValue | undefined) => {
+      const next = withValue(document, path, value);
+      const chosen = path.endsWith('/fleetCraft') ? fleet.find(({ id }) => id === value) : undefined;
+      const at = path.slice(0, path.lastIndexOf('/'));
+      change({ ...draft, document: chosen === undefined ? next : fillFromFleet(next, at, chosen) });
+    },
   };
   const faultOf = (path: string): string | null =>
     faults.find((fault) => fault.path === path)?.detail ?? null;

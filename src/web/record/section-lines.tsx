@@ -1,14 +1,17 @@
 import { Link } from 'wouter-preact';
 import type { SectionName } from '../../../shared/record/incident-record.js';
 import { sectionTitle } from '../../../shared/record/field-words/tell-field.js';
-import { useOutbox } from '../device/outbox.js';
+import { useStore } from '../app/store.js';
+import { useOutbox, writerNow } from '../device/outbox.js';
 import { Sign } from '../look/sign.js';
 import { tellInstant } from '../look/tell-instant.js';
 import { overview as say } from '../words/overview.js';
 import { language } from '../words/speak.js';
 import { WRITTEN_SECTIONS } from './asked-first.js';
+import { drafts } from './draft-store.js';
 import { type GroupedLack, groupLacks } from './group-lacks.js';
 import type { AmendmentsAnswer, LacksAnswer, RecordAnswer } from './record-answers.js';
+import { isUnsaved } from './section-draft.js';
 
 interface SectionLinesProps {
   readonly id: string;
@@ -40,10 +43,14 @@ function SectionLine({
   const waiting = useOutbox(id).some(
     (item) => item.kind === 'request' && item.path.includes(`/sections/${section}`),
   );
+  const unsaved = useStore(drafts).some(
+    (draft) =>
+      draft.incident === id && draft.section === section && draft.by === writerNow() && isUnsaved(draft),
+  );
   const written = record.sections.find((one) => one.section === section);
   const last = amendments?.items.find((one) => one.section === section);
   const state = written === undefined ? 'none' : written.finished ? 'finished' : 'begun';
-  const lacking = lacks?.items.find((one) => one.section === section)?.lacks ?? [];
+  const lacking = groupLacks(lacks?.items.find((one) => one.section === section) ?? { section, lacks: [] });
   const address = `/incidents/${id}/record/${section}`;
   return (
     <li>
@@ -59,8 +66,8 @@ function SectionLine({
           </span>
         )}
       </p>
-      {waiting && <p class="section-here">{say.onlyHere}</p>}
-      {lacking.length > 0 && <Lacking address={address} lacking={groupLacks(lacking)} />}
+      {(waiting || unsaved) && <p class="section-here">{waiting ? say.onlyHere : say.writing}</p>}
+      {lacking.length > 0 && <Lacking address={address} lacking={lacking} />}
     </li>
   );
 }
@@ -70,12 +77,10 @@ function Lacking({ address, lacking }: { address: string; lacking: readonly Grou
     <details>
       <summary>{say.lacks(lacking.length)}</summary>
       <ul class="lacks">
-        {lacking.map(({ path, label, subject, state, citations }) => (
-          <li key={`${path} ${label} ${subject ?? ''}`}>
+        {lacking.map(({ path, words, state, citations }) => (
+          <li key={`${path} ${words}`}>
             <Sign of={state === 'missing' ? 'no' : 'unknown'} />
-            <Link href={`${address}?at=${encodeURIComponent(path)}`}>
-              {subject === null ? label : `${subject}: ${label}`}
-            </Link>
+            <Link href={`${address}?at=${encodeURIComponent(path)}`}>{words}</Link>
             <span class="quiet">
               {' '}
               {say.lackState[state]} · {citations.join(', ')}

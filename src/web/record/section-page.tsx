@@ -6,6 +6,7 @@ import type { PageProps } from '../app/page-route.js';
 import { ErrorState, KeptNote, Loading, Note } from '../look/notes.js';
 import { Page } from '../look/page.js';
 import { ownZone } from '../look/tell-instant.js';
+import { useSession } from '../session/session.js';
 import { record as say } from '../words/record.js';
 import { language } from '../words/speak.js';
 import { isWritten, type WrittenSection } from './asked-first.js';
@@ -16,6 +17,7 @@ import './record.css';
 import { ReadSection } from './read-section.js';
 import { SectionForm } from './section-form.js';
 import { useSection } from './use-section.js';
+import { WithdrawForm } from './withdraw-form.js';
 
 /** One section of the record: read by counsel, written by everybody else, added to by a shared device. */
 export default function SectionPage({ params: { id = '', section = '' } }: PageProps) {
@@ -34,9 +36,11 @@ function OneSection({ id, section }: { id: string; section: WrittenSection }) {
   const { draft, blind, addsOnly, readOnly, record, lacks, error, keptAt, again } = open;
   const [sought, setSought] = useState(useSought());
   const lacking = useMemo(
-    () => groupLacks(lacks?.items.find((one) => one.section === section)?.lacks ?? []),
+    () => groupLacks(lacks?.items.find((one) => one.section === section) ?? { section, lacks: [] }),
     [lacks, section],
   );
+  const { me } = useSession();
+  const manages = me?.role === 'manager' || me?.role === 'administrator';
   const title = sectionTitle(section, language());
   if (draft === undefined) {
     return (
@@ -71,7 +75,10 @@ function OneSection({ id, section }: { id: string; section: WrittenSection }) {
           />
         )}
         {!addsOnly && (
-          <LackList lacking={lacking} onSeek={readOnly ? undefined : (path) => setSought({ path })} />
+          <div class="section-aside">
+            <LackList lacking={lacking} onSeek={readOnly ? undefined : (path) => setSought({ path })} />
+            {manages && <WithdrawForm draft={draft} />}
+          </div>
         )}
       </div>
     </Page>

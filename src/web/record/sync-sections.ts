@@ -24,6 +24,8 @@ export async function beginSectionSync(): Promise<void> {
   await readDrafts();
 }
 
+const ADDED = /^\/api\/incidents\/([^/]+)\/sections\/([^/]+)\/additions$/;
+
 const addressOf = ({ incident, section }: Pick<SectionDraft, 'incident' | 'section'>): string =>
   `/api/incidents/${incident}/sections/${section}`;
 
@@ -85,16 +87,22 @@ export function rebaseDraft(
 }
 
 function noteArrival(item: QueuedItem, answer: unknown): void {
+  if (item.kind !== 'request' || item.about !== ABOUT) return;
+  const added = ADDED.exec(item.path);
+  if (added !== null) noteSent(draftId(added[1] ?? '', added[2] ?? '', item.by), false);
   const draft = draftOf(item);
-  if (draft === undefined || item.kind !== 'request') return;
+  if (draft === undefined) return;
   const { version, document, finished } = answer as SectionAnswer;
   const sent = (item.body as { document: JsonObject }).document;
-  const arrived = { at: new Date().toISOString(), both: draft.merged === true };
-  arrivals.set({ ...arrivals.value, [draft.id]: arrived });
+  noteSent(draft.id, draft.merged === true);
   // Shown at once: until it is asked for anew the page would show what stood there before.
   queryClient.setQueryData([item.path], { answer, keptAt: null });
   if (sameJson(draft.document, sent)) dropDraft(draft.id);
   else keepDraft({ ...withoutQueued(draft), base: document, version, finished });
+}
+
+function noteSent(id: string, both: boolean): void {
+  arrivals.set({ ...arrivals.value, [id]: { at: new Date().toISOString(), both } });
 }
 
 /**

@@ -3,6 +3,7 @@ import type { JsonObject } from '../../../shared/record/json-value.js';
 import { useAskAll } from '../ask/use-ask-all.js';
 import type { RefTarget } from './control-of.js';
 import { itemsAt } from './edit-document.js';
+import type { FleetCraft } from './fill-from-fleet.js';
 import { nameItem } from './name-item.js';
 import { documentOf, type RecordAnswer } from './record-answers.js';
 import { sectionLabelOf } from './section-label.js';
@@ -17,13 +18,10 @@ export function useChoosable(
   document: JsonObject,
   record: RecordAnswer | undefined,
   reads: boolean,
-): Choices {
-  const fleet = useAskAll<{ id: string; unitName?: string }>(
-    reads && section === 'craft' ? '/api/craft' : null,
-    {
-      keep: true,
-    },
-  );
+): { choices: Choices; fleet: readonly FleetCraft[] } {
+  const fleet = useAskAll<FleetCraft>(reads && section === 'craft' ? '/api/craft' : null, {
+    keep: true,
+  });
   const places = useAskAll<{ id: string; name?: string }>(
     reads && section === 'time-and-place' ? '/api/places' : null,
     { keep: true },
@@ -35,7 +33,7 @@ export function useChoosable(
       id: item.id,
       name: nameItem(item, sectionLabelOf(name, path, place + 1), NONE),
     }));
-  return {
+  const choices: Choices = {
     craft: listed('craft', '/craft'),
     people: listed('people', '/people'),
     officers: listed('authorities', '/officers'),
@@ -43,4 +41,5 @@ export function useChoosable(
     fleet: (fleet.data ?? []).map(({ id, unitName = id }) => ({ id, name: unitName })),
     places: (places.data ?? []).map(({ id, name = id }) => ({ id, name })),
   };
+  return { choices, fleet: fleet.data ?? [] };
 }

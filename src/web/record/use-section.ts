@@ -5,7 +5,7 @@ import { useAsk } from '../ask/use-ask.js';
 import { usePickedPerson } from '../session/picked-person.js';
 import { useSession } from '../session/session.js';
 import type { WrittenSection } from './asked-first.js';
-import { drafts, keepDraft } from './draft-store.js';
+import { drafts, keepDraft, withLastSource } from './draft-store.js';
 import type { LacksAnswer, RecordAnswer, SectionAnswer } from './record-answers.js';
 import { beginDraft, draftId, type SectionDraft } from './section-draft.js';
 import { rebaseDraft } from './sync-sections.js';
@@ -47,7 +47,7 @@ export function useSection(incident: string, section: WrittenSection): OpenSecti
   const blind = !addsOnly && there === undefined && asked.error?.trouble === 'unreachable';
   const begun = there ?? (addsOnly || blind ? NOTHING : undefined);
   return {
-    draft: kept ?? (begun && beginDraft(incident, section, by, begun)),
+    draft: kept ?? (begun && withLastSource(beginDraft(incident, section, by, begun))),
     blind,
     addsOnly,
     readOnly: me?.role === 'counsel',

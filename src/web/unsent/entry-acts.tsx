@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import { dropQueued, requeue } from '../device/outbox.js';
 import type { QueuedFile, QueuedItem } from '../device/outbox-item.js';
 import { Button } from '../look/button.js';
@@ -26,6 +27,11 @@ export function EntryActs({ item, items, shut, onDone }: ActsProps) {
   };
   return (
     <div class="entry-acts">
+      {item.state === 'conflict' && item.kind === 'request' && item.about === 'record' && (
+        <Link class="button" href={`/incidents/${item.line}/record/${item.path.split('/').at(-1) ?? ''}`}>
+          {say.openSection}
+        </Link>
+      )}
       {item.state === 'conflict' && <Button onPress={() => void sendOver(item)}>{say.sendOver}</Button>}
       {item.state === 'refused' && <Button onPress={() => void requeue(item)}>{say.sendAgain}</Button>}
       {incident !== null && item.kind === 'request' && !shut && (

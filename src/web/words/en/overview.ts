@@ -32,6 +32,7 @@ export const overview = {
   version: { none: 'Nobody has written here', begun: 'Begun', finished: 'Finished' },
   by: (person: string, time: string) => `${person}, ${time}`,
   aDevice: 'a shared device',
+  writing: 'You have begun to write here; not saved yet',
   onlyHere: 'Saved on this phone, not yet sent',
   pages: 'More about this incident',
 };

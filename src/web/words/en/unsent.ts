@@ -28,6 +28,7 @@ export const unsent = {
   field: 'What',
   nothing: 'nothing',
   conflict: 'Choose what becomes of yours.',
+  openSection: 'Open the section and put both together',
   sendOver: 'Put mine in place of theirs',
   sendAgain: 'Send it again as it is',
   keepNote: 'Keep mine as a note on the incident',

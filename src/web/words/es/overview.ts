@@ -33,6 +33,7 @@ export const overview: OverviewWords = {
   version: { none: 'Nadie ha escrito aquí', begun: 'Empezado', finished: 'Terminado' },
   by: (person, time) => `${person}, ${time}`,
   aDevice: 'un dispositivo compartido',
+  writing: 'Usted empezó a escribir aquí; aún sin guardar',
   onlyHere: 'Guardado en este teléfono, aún no enviado',
   pages: 'Más sobre este incidente',
 };

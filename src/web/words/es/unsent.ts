@@ -27,6 +27,7 @@ export const unsent: UnsentWords = {
   field: 'Qué',
   nothing: 'nada',
   conflict: 'Elija qué pasa con lo suyo.',
+  openSection: 'Abrir la parte y juntar ambos',
   sendOver: 'Poner lo mío en lugar de lo otro',
   sendAgain: 'Enviarlo otra vez tal como está',
   keepNote: 'Guardar lo mío como nota del incidente',
