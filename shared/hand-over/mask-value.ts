@@ -23,7 +23,8 @@ function maskText(how: Masking, text: string): string {
     case 'year':
       return /^\d{4}(?=-)/.exec(text)?.[0] ?? GIVEN;
     case 'last-four':
-      return text.length >= 8 ? `…${text.slice(-4)}` : GIVEN;
+      // Of a paper that is only named, such as a passport, the end is no number and tells nothing.
+      return text.length >= 8 && /\d/.test(text.slice(-4)) ? `…${text.slice(-4)}` : GIVEN;
     default:
       return GIVEN;
   }

@@ -219,6 +219,14 @@ describeHouse('the paper in a packet', (house) => {
     expect(rows.find(([first]) => first === 'Total of 3 lines')?.at(-1)).toBe('$1,650.30, and 1 not known');
   });
 
+  it('keeps from an insurer even with whom others talked, and who speaks for whom', async () => {
+    const talk = { id: 'k1', party: 'lawyer', name: 'Quarry and Finch', speaksFor: 'Ann Lee, by letter xq' };
+    await write(manager, incident, 'contacts', { contacts: [talk] });
+    const texts = [(await packed('counsel')).pdf, (await packed('insurer')).pdf].map(wordsOf);
+    for (const words of ['QuarryandFinch', 'AnnLee,byletterxq'])
+      expect(texts.map((text) => text.includes(words))).toEqual([true, false]);
+  });
+
   it('says of what stays its kind and why, and not what it was', async () => {
     const { pdf } = await packed('insurer');
     expect(wordsOf(pdf)).toContain(bare('Details of treatment are health information'));

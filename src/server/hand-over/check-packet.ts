@@ -24,6 +24,8 @@ export async function checkPacket(path: string, heads: readonly LogHead[] = []):
   const zip = await yauzl.openPromise(path);
   try {
     for await (const entry of zip.eachEntry()) {
+      // A folder that somebody's program wrote when it packed the same files again is no file.
+      if (entry.fileName.endsWith('/') && entry.uncompressedSize === 0) continue;
       const part = READ.get(entry.fileName);
       const { text, ...file } = await readEntry(
         entry.fileName,

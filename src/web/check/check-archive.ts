@@ -32,6 +32,7 @@ export async function checkArchive(
   const texts: Partial<Record<keyof PacketTexts, string>> = {};
   let done = 0;
   for (const entry of entries) {
+    // A folder that somebody's program wrote when it packed the same files again is no file.
     if (entry.directory) continue;
     const part = READ.get(entry.filename);
     const hash = startSha256();

@@ -63,7 +63,7 @@ function drawList(paper: Paper, items: readonly string[]): void {
 }
 
 /** A picture is at most this high, so that two stand on a page with their captions. */
-const HIGHEST = 178;
+const HIGHEST = 164;
 
 function drawPicture(
   paper: Paper,
