@@ -134,6 +134,7 @@ export const ROUTES: readonly PageRoute[] = [
   { path: '/law/try', load: () => import('../law/try-page.js'), who: ['anyone'], nav: titles.tryLaw },
   { path: '/law/:code', load: () => import('../law/code-page.js'), who: ['anyone'] },
   { path: '/vocabulary', load: () => import('../vocabulary/vocabulary-page.js'), who: ['anyone'] },
+  { path: '/collect/:token', load: () => import('../collect/collect-page.js'), who: ['anyone'] },
   { path: '/sign-in', load: () => import('../session/sign-in-page.js'), who: ['anyone'] },
   {
     path: '/password',

@@ -4,6 +4,7 @@ import { Fold } from '../look/fold.js';
 import { tellInstant } from '../look/tell-instant.js';
 import { handOver as say } from '../words/hand-over.js';
 import { DeliveryForm } from './delivery-form.js';
+import { PacketLinks } from './packet-links.js';
 import type { PacketView } from './hand-over-answers.js';
 
 interface PacketListProps {
@@ -73,6 +74,9 @@ function Packet({ id, packet, makes, isCounsel }: Omit<PacketListProps, 'packets
             {say.download}
           </a>
         </p>
+      )}
+      {!privileged && (
+        <PacketLinks path={`/api/incidents/${id}/packets/${packet.id}`} name={name} makes={makes} />
       )}
       {makes && <Fold title={say.deliver}>{() => <DeliveryForm id={id} packet={packet.id} />}</Fold>}
     </article>

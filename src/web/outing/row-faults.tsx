@@ -10,7 +10,7 @@ export function RowFaults({ error }: { error: AskError }) {
         <strong>{say.list.faults(error.errors.length)}</strong>
       </Note>
       <div class="table-box" role="region" aria-label={say.list.fix} tabIndex={0}>
-        <table>
+        <table class="row-faults">
           <thead>
             <tr>
               <th scope="col">{say.list.row}</th>

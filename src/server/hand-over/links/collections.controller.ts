@@ -93,7 +93,7 @@ export class CollectionsController {
   }
 }
 
-/** No copy, no index (RFC 9309 leaves that to the page), no address passed on. */
+/** Nothing on the way keeps a copy; that nothing is indexed and no address passed on is said of every answer. */
 function closeToOthers(reply: FastifyReply): void {
-  void reply.headers({ 'cache-control': 'no-store', 'x-robots-tag': 'noindex, nofollow' });
+  void reply.headers({ 'cache-control': 'no-store' });
 }

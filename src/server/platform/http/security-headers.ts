@@ -18,6 +18,8 @@ export function addSecurityHeaders(
       'x-content-type-options': 'nosniff',
       'x-frame-options': 'DENY',
       'referrer-policy': 'no-referrer',
+      // The desk of a business, and a link that somebody was sent, are nothing for a search engine.
+      'x-robots-tag': 'noindex, nofollow',
       'cross-origin-opener-policy': 'same-origin',
       'cross-origin-resource-policy': 'same-origin',
       // A call takes the position of the phone, a record its photographs; nothing listens.

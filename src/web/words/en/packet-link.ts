@@ -1,0 +1,36 @@
+/** Sending a packet as a link: for those who make packets, in English alone. */
+export const packetLink = {
+  title: 'Send a link by mail',
+  lead: 'The mail holds a link and says nothing of what happened. Tell the passcode by telephone or text message, never by the same mail.',
+  to: 'Who collects it, by name',
+  address: 'Mail address',
+  days: 'Opens for how many days',
+  daysHint: '1 to 30; empty means 14.',
+  head: 'Put the head of the log into the mail?',
+  headYes: 'Yes',
+  headYesAbout: 'The mail is then a witness outside the desk that the record was not changed since.',
+  headNo: 'No',
+  send: 'Send the link',
+  sent: (to: string) => `The mail to ${to} is on its way. The passcode, shown this once:`,
+  tell: 'Tell it by another way than mail. If it is lost, take the link back and send a new one.',
+  noPasscode:
+    'It was sent before; the passcode was shown then. If it is lost, take the link back and send a new one.',
+  links: 'Links',
+  linkOf: (to: string, address: string) => `${to} (${address})`,
+  states: {
+    open: (until: string) => `opens until ${until}`,
+    expired: (until: string) => `expired ${until}`,
+    revoked: () => 'taken back',
+    locked: () => 'locked after five wrong passcodes',
+  },
+  collected: (time: string) => `collected ${time}`,
+  notCollected: 'not collected yet',
+  happened: {
+    looked: (time: string) => `looked ${time}`,
+    'download-began': (time: string) => `download begun ${time}`,
+    downloaded: (time: string) => `downloaded ${time}`,
+    locked: (time: string) => `locked ${time}`,
+  },
+  revoke: 'Take back',
+  revokeOf: (to: string) => `Take back the link of ${to}`,
+};

@@ -1,0 +1,25 @@
+import type { CollectWords } from '../en/collect.js';
+
+export const collect: CollectWords = {
+  title: 'Un paquete para usted',
+  lead: 'Indique la clave que le dieron por otra vía que el correo.',
+  passcode: 'Clave',
+  passcodeHint: 'Diez letras y cifras; no importan las mayúsculas, los espacios ni el guion.',
+  missing: 'Indique la clave.',
+  open: 'Abrir',
+  loggedNote: 'Queda anotado que usted mira y descarga, y quien lo envió lo ve.',
+  from: (sender) => `De ${sender}`,
+  to: 'Para',
+  why: 'Motivo',
+  about: 'Sobre',
+  incident: (reference) => `Incidente ${reference}`,
+  made: 'Hecho',
+  until: 'Abre hasta',
+  files: 'Archivos',
+  head: 'Cabeza del registro',
+  headAbout: 'Guárdela: con ella podrá mostrar más tarde que no se cambió lo que decía el registro.',
+  download: 'Descargar el paquete (ZIP)',
+  downloadNote: 'Durante media hora sin la clave. Una descarga que se corta empieza de nuevo.',
+  check: 'Comprobar que está completo y sin cambios, sin enviarlo a ninguna parte',
+  nothing: 'Aquí no se abre nada',
+};

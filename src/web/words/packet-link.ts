@@ -1,0 +1,3 @@
+import { packetLink as en } from './en/packet-link.js';
+
+export const packetLink = en;
