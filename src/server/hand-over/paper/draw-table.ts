@@ -32,8 +32,11 @@ export function drawTable(paper: Paper, { columns, rows, total }: Table): void {
         places.forEach(({ title, left, width, align }) =>
           paper.draw(title, { font: 'bold', size: 8.5, left, width, align }, top),
         );
-        paper.document.rect(PAGE.left, top + 14, WIDTH, 1.2).fill('#000000');
-        paper.document.y = top + 19;
+        const height = Math.max(
+          ...places.map(({ title, width }) => paper.heightOf(title, { font: 'bold', size: 8.5, width })),
+        );
+        paper.document.rect(PAGE.left, top + height + 2, WIDTH, 1.2).fill('#000000');
+        paper.document.y = top + height + 7;
       });
     }
     const row = paper.group('TR', table);

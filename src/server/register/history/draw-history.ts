@@ -44,7 +44,7 @@ export function drawHistory(
 
 type Cells = HistoryTable['rows'][number];
 
-const GROUP_SHARES = [0.28, 0.1, 0.07, 0.07, 0.08, 0.09, 0.2, 0.11] as const;
+const GROUP_SHARES = [0.24, 0.11, 0.07, 0.07, 0.1, 0.14, 0.17, 0.1] as const;
 
 /** On paper damage is one cell, as the columns of a workbook would be too narrow to read. */
 function drawTable(paper: Paper, { title, columns, rows }: HistoryTable): void {
@@ -70,11 +70,11 @@ function drawLines(paper: Paper, { title, rows }: HistoryTable): void {
       [died, 'died'],
       [missing, 'missing'],
       [open, 'not known'],
-      [unlisted, 'list without anybody'],
+      [unlisted === 0 ? 0 : 'Nobody', 'listed'],
     ].flatMap(([count, word]) => (count === 0 ? [] : [`${count} ${word}`]));
     return [reference, day, events, craft]
       .map(String)
-      .concat(people.join(', ') || 'None hurt', damageOf(row, 10));
+      .concat(people.join(', ') || 'None listed as hurt', damageOf(row, 10));
   });
   drawBlock(paper, tableOf(['Incident', 'Day', 'Events', 'Craft', 'People', 'Damage'], LINE_SHARES, cells));
 }
@@ -90,7 +90,7 @@ function tableOf(titles: readonly string[], shares: readonly number[], rows: rea
 /** People of whom it is not known, and incidents in which nobody is listed. */
 function openOf(row: Cells): string {
   const [unknown, unlisted] = [row[5], row[6]];
-  return unlisted === 0 ? String(unknown) : `${unknown}, and ${unlisted} without a list`;
+  return unlisted === 0 ? String(unknown) : `${unknown}; ${unlisted} without a list`;
 }
 
 function damageOf(row: Cells, place: number): string {
