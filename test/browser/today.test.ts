@@ -240,8 +240,8 @@ describe('the follow-up of one incident', () => {
     await one.getByText('What shows that it is done').waitFor();
     expect(await one.getByRole('button').count()).toBe(0);
     await page.getByText('A manager closes an incident.').waitFor();
-    const fault = { type: 'about:blank', title: 'The service failed', status: 500, errors: [] };
-    await page.route('**/api/**/tasks', (route) => route.fulfill({ status: 500, json: fault }));
+    const fault = { type: 'about:blank', title: 'It is not there', status: 404, errors: [] };
+    await page.route('**/api/**/tasks', (route) => route.fulfill({ status: 404, json: fault }));
     await page.reload();
     await page.getByRole('alert').first().waitFor();
     await expectReach(page);

@@ -5,7 +5,6 @@ import { tellInstant } from '../look/tell-instant.js';
 import { tellLeft } from '../look/tell-left.js';
 import { useNow } from '../look/use-now.js';
 import { useSession } from '../session/session.js';
-import { common } from '../words/common.js';
 import { followUp as say } from '../words/follow-up.js';
 import type { TaskLine } from './service-answers.js';
 import type { TaskItemProps } from './task-props.js';
@@ -67,10 +66,9 @@ function Due({ task: { dueAt, state }, zone }: { task: TaskLine; zone: string })
   const now = useNow();
   if (state !== 'open') return null;
   if (dueAt === null) return <span class="task-due">{say.task.noTime}</span>;
-  const overdue = Date.parse(dueAt) < now;
   return (
     <span class="task-due">
-      <strong>{overdue ? common.overdue : tellLeft(dueAt, now)}</strong>
+      <strong>{tellLeft(dueAt, now)}</strong>
       <time dateTime={dueAt}>{tellInstant(dueAt, zone, now)}</time>
     </span>
   );
