@@ -76,6 +76,7 @@ describe('a PIN', () => {
     await press(page, 'They are mine: confirm');
     await page.getByText('The service could not be reached.').waitFor();
     await press(page, 'Somebody else writes');
+    await page.getByText(`${staff.name} is not picked any more.`).waitFor();
     await page.reload();
     await page.getByText('No signal. This is what this device kept at').waitFor();
     await name.waitFor();

@@ -20,14 +20,14 @@ export function usePickedPerson(): PickedPerson | null {
   return useStore(pickedPerson);
 }
 
-/** Picks somebody, or nobody with null; it outlives the browser. */
+/** Picks somebody, or nobody with null; it is on the disk when it is shown, so that a browser that is killed then has it. */
 export async function pickPerson(picked: PickedPerson | null): Promise<void> {
-  pickedPerson.set(picked);
   try {
     await (picked === null ? drop('self', KEPT_AS) : keep('self', KEPT_AS, picked));
   } catch (error) {
     console.warn('This device cannot remember whose name was picked.', error);
   }
+  pickedPerson.set(picked);
 }
 
 /** Takes up who was picked before; a name of yesterday is not picked today, as another may hold the phone. */

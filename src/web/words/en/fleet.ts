@@ -18,7 +18,6 @@ export const fleet = {
   toList: 'All craft',
   change: 'Change what is entered',
   what: 'What it is',
-  explained: 'What the number says',
   labels: {
     unitName: 'Name at the dock',
     type: 'Type',

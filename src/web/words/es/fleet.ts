@@ -19,7 +19,6 @@ export const fleet: FleetWords = {
   toList: 'Todas las embarcaciones',
   change: 'Cambiar lo anotado',
   what: 'Qué es',
-  explained: 'Lo que dice el número',
   labels: {
     unitName: 'Nombre en el muelle',
     type: 'Tipo',
