@@ -76,27 +76,6 @@ describe('what is done after an incident', () => {
     expect(keys(theirs).filter((key) => key.startsWith('craft-kept') || key === 'sister-craft')).toEqual([]);
   });
 
-  // As read in the law of each: A.R.S. 5-371, COMAR 08.04.08.01, Puerto Rico's Act 430-2000.
-  it.each([
-    [
-      'AZ',
-      /keep that for three months\. At least 3 months; .*\(A\.R\.S\. 5-371 .*read in the law itself\.\)/,
-    ],
-    ['MD', /keep the log 30 days .* At least 30 days;/],
-    ['PR', /How long it is kept was not read\./],
-    ['TX', /^Whether Texas has rentals written down, and kept for how long, was not read here/],
-  ])('has the record of the rental set aside as the law has it kept, in %s', (state, why) => {
-    const rentals = (sections: Parameters<typeof onTheWater>[1]) =>
-      planOn(onTheWater([UNHURT], sections), packs).filter(({ template }) => template === 'rental-record');
-    const place = { occurred: saw({ at: '2026-06-13T11:20:00-05:00', precision: 'to-the-minute' as const }) };
-    const here = rentals({ 'time-and-place': { ...place, states: saw([state]) } });
-    expect(here).toMatchObject([
-      { key: `rental-record:${state}`, why: expect.stringMatching(why) as string },
-    ]);
-    const theirs = { craft: { craft: [{ id: 'c9', ours: false, use: saw('recreational' as const) }] } };
-    expect(rentals({ ...theirs, 'time-and-place': { ...place, states: saw([state]) } })).toEqual([]);
-  });
-
   it.each([
     ['nobody is hurt', [UNHURT], false],
     ['somebody needed stitches', [STITCHED], true],
