@@ -116,6 +116,28 @@ describeHouse('the count at closing', (house) => {
     expect(bodyOf<{ items: object[] }>(await staff.get('/api/not-back')).items).toHaveLength(2);
   });
 
+  it('shows a craft as in that was counted out, never written down, and turned out to be late', async () => {
+    const standing = async (): Promise<string | undefined> => {
+      const list = bodyOf<{ items: { unitName: string; standing: string }[] }>(
+        await staff.get('/api/outings'),
+      );
+      return list.items.find(({ unitName }) => unitName === 'PWC 10')?.standing;
+    };
+    const id = await begin();
+    for (const unit of ['PWC 7', 'PWC 8', 'PWC 9']) await answer(id, unit, 'in').expect(200);
+    await answer(id, 'PWC 10', 'out').expect(200);
+    expect((await close(id)).body).toMatchObject({ outcome: { opened: ['PWC 10'] } });
+    expect(await standing()).toBe('due-not-known');
+    house().letPass(1000);
+    const lost = bodyOf<{ items: { id: string; unit: string }[] }>(await staff.get('/api/not-back')).items;
+    const search = lost.find(({ unit }) => unit === 'PWC 10')?.id ?? '';
+    await create(staff, `/api/not-back/${search}/ending`, { ended: 'late' }).expect(200);
+    expect(await standing()).toBe('in');
+    await create(staff, `/api/not-back/${search}/ending/undoing`, { why: 'Another one.' }).expect(200);
+    expect(await standing()).toBe('due-not-known');
+    await create(staff, `/api/not-back/${search}/ending`, { ended: 'late' }).expect(200);
+  });
+
   it('takes no signature for what was answered half a day ago', async () => {
     const id = await begin();
     for (const unit of ['PWC 7', 'PWC 8', 'PWC 9', 'PWC 10']) await answer(id, unit, 'in').expect(200);

@@ -42,11 +42,13 @@ export class WhereCraftAre {
     const asOf = this.clock.now();
     const out = new Map((await this.outings.out()).map((row) => [row.craftId, row]));
     const back = await this.outings.lastBack();
+    const late = await this.notBacks.lastLate();
     const lost = new Map((await this.notBacks.open(WAITING_ENDS)).map(({ craftId, id }) => [craftId, id]));
     const counted = await this.lastCounted();
     const items = (await this.fleet.all()).map((craft): CraftWhereabouts => {
       const row = out.get(craft.id) ?? null;
-      const cameBack = back.get(craft.id) ?? null;
+      // Counted out and never written down as out: that it was only late is all that anybody said of its return.
+      const cameBack = laterOf(back.get(craft.id), late.get(craft.id));
       const count = newerOf(counted.get(craft.id), cameBack);
       const lastIn = count === null ? cameBack : count.answer === 'in' ? count.at : null;
       // Counted out without an outing: when it was due is what nobody knows.
@@ -76,6 +78,11 @@ export class WhereCraftAre {
     }
     return counted;
   }
+}
+
+function laterOf(one: string | undefined, other: string | undefined): string | null {
+  const times = [one, other].flatMap((time) => (time === undefined ? [] : [new Date(time).toISOString()]));
+  return times.sort().at(-1) ?? null;
 }
 
 function newerOf(count: CountedCraft | undefined, cameBack: string | null): CraftWhereabouts['counted'] {

@@ -42,6 +42,15 @@ export class NotBackRepository {
     return this.unitOfWork.manager.find(NotBackRow, { where: { incidentId }, order: { openedAt: 'ASC' } });
   }
 
+  /** When somebody last said of a craft that it was late and is here, by the id of the craft. */
+  async lastLate(): Promise<Map<string, string>> {
+    const ended = await this.unitOfWork.manager.find(NotBackRow, {
+      where: { ended: 'late' },
+      order: { endedAt: 'ASC' },
+    });
+    return new Map(ended.flatMap(({ craftId, endedAt }) => (endedAt === null ? [] : [[craftId, endedAt]])));
+  }
+
   async add(row: NotBackRow): Promise<void> {
     await this.unitOfWork.manager.insert(NotBackRow, row);
   }
