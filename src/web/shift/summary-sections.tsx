@@ -18,12 +18,14 @@ interface Line {
 /** What the incoming shift has to know, what presses most first; nothing is left out because it is empty. */
 export function SummarySections({ summary, zone }: { summary: ShiftSummary; zone: string }) {
   const now = useNow();
+  // What was left when it was gathered: that is what was signed.
+  const asOf = Date.parse(summary.asOf);
   const at = (instant: string): string => tellInstant(instant, zone, now);
   const task = ({ taskId, reference, title, dueAt }: ShiftTask): Line => ({
     key: taskId,
     href: '/follow-up',
     what: <span lang="en">{title}</span>,
-    about: `${reference} · ${dueAt === null ? say.noTime : `${at(dueAt)}, ${tellLeft(dueAt, now)}`}`,
+    about: `${reference} · ${dueAt === null ? say.noTime : `${at(dueAt)}, ${tellLeft(dueAt, asOf)}`}`,
   });
   return (
     <>

@@ -1,5 +1,4 @@
 import { useAsk } from '../ask/use-ask.js';
-import { Note } from '../look/notes.js';
 import { tellInstant } from '../look/tell-instant.js';
 import { useNow } from '../look/use-now.js';
 import { today as say } from '../words/today.js';
@@ -16,7 +15,7 @@ export function BackupsPart({ zone }: { zone: string }) {
     <DayPart title={say.backups.title} asked={asked}>
       {({ items: [last] }) =>
         last === undefined ? (
-          <Note>{say.backups.none}</Note>
+          <p>{say.backups.none}</p>
         ) : (
           <>
             <p>
