@@ -40,7 +40,7 @@ export default function PersonPage({ params: { id = '' } }: PageProps) {
           { term: say.accounts.since, value: tellInstant(account.createdAt) },
         ]}
       />
-      {account.active && account.passwordDue && <Note>{say.accounts.passwordDue}</Note>}
+      {account.active && account.passwordDue && <Note>{`${account.name} ${say.accounts.passwordDue}.`}</Note>}
       {me?.role === 'administrator' ? (
         <>
           <Fold title={say.accounts.change}>
