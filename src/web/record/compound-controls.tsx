@@ -15,10 +15,10 @@ import { call } from '../words/call.js';
 import { facts } from '../words/facts.js';
 import { record as say } from '../words/record.js';
 import { language } from '../words/speak.js';
+import type { ControlProps } from './control-props.js';
 import { FigureField } from './figure-field.js';
 import { dollarsOf, figureOf, instantOf, textOf } from './read-typed.js';
 import { useEditor } from './section-editor.js';
-import type { ControlProps } from './value-control.js';
 
 const objectOf = (value: JsonValue | undefined): JsonObject => (isJsonObject(value) ? value : {});
 

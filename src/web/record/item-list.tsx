@@ -1,6 +1,6 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { fieldLabel } from '../../../shared/record/field-words/tell-field.js';
-import type { Shape } from '../../../shared/wire/record-members.js';
 import { pressedNow } from '../device/pressed-now.js';
 import { Button } from '../look/button.js';
 import { UndoStrip } from '../look/notes.js';
@@ -8,7 +8,6 @@ import { record as say } from '../words/record.js';
 import { language } from '../words/speak.js';
 import { type Item, itemsAt, newId } from './edit-document.js';
 import { LazyFold } from './lazy-fold.js';
-import { MemberGroups } from './member-groups.js';
 import { nameItem, tellItem } from './name-item.js';
 import { useEditor } from './section-editor.js';
 
@@ -18,8 +17,14 @@ interface Removed {
   readonly name: string;
 }
 
+interface ItemListProps {
+  readonly path: string;
+  /** The questions about an item, given the path at which it stands. */
+  readonly children: (item: Item, at: string) => ComponentChildren;
+}
+
 /** People, craft, calls: each behind its name, added and removed, with the way back. */
-export function ItemList({ path, shape }: { path: string; shape: Shape }) {
+export function ItemList({ path, children }: ItemListProps) {
   const { section, document, set, timeZone, choices } = useEditor();
   const [added, setAdded] = useState<string | null>(null);
   const [removed, setRemoved] = useState<Removed | null>(null);
@@ -59,7 +64,7 @@ export function ItemList({ path, shape }: { path: string; shape: Shape }) {
         >
           {() => (
             <div class="item-body" data-path={`${path}/${item.id}`}>
-              <MemberGroups shape={shape} path={`${path}/${item.id}`} item={item} />
+              {children(item, `${path}/${item.id}`)}
               <Button look="plain" onPress={() => remove(item, place)}>
                 {say.removeOf(nameOf(item, place))}
               </Button>

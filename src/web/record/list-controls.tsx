@@ -11,10 +11,10 @@ import { Ticks } from '../look/ticks.js';
 import { record as say } from '../words/record.js';
 import { language } from '../words/speak.js';
 import type { RefTarget } from './control-of.js';
+import type { ControlProps } from './control-props.js';
 import { textOf } from './read-typed.js';
 import { useEditor } from './section-editor.js';
 import { suggestionsFor } from './suggestions.js';
-import type { ControlProps } from './value-control.js';
 
 const textsOf = (value: JsonValue | undefined): readonly string[] =>
   Array.isArray(value) ? (value as readonly JsonValue[]).filter((one) => typeof one === 'string') : [];

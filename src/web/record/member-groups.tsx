@@ -29,7 +29,11 @@ export function MemberGroups({ shape, path, item }: { shape: Shape; path: string
       )}
       <Fields members={isShort ? more : first} />
       {lists.map(({ name, path: list, member }) =>
-        'shape' in member ? <ItemList key={name} path={list} shape={member.shape()} /> : null,
+        'shape' in member ? (
+          <ItemList key={name} path={list}>
+            {(one, at) => <MemberGroups shape={member.shape()} path={at} item={one} />}
+          </ItemList>
+        ) : null,
       )}
       {parts.map(({ name, path: part, member }) =>
         'shape' in member ? (

@@ -5,7 +5,6 @@ import {
   valueList,
 } from '../../../shared/record/field-words/tell-field.js';
 import type { Ternary } from '../../../shared/kernel/truth.js';
-import type { JsonValue } from '../../../shared/record/json-value.js';
 import { vesselTypes } from '../../../shared/vocabulary/vessel-types.js';
 import { STATE_NAMES } from '../../../shared/place/state-codes.js';
 import { Choice, ThreeWay } from '../look/choice.js';
@@ -23,22 +22,13 @@ import {
   StampFields,
 } from './compound-controls.js';
 import { type Control, controlOf } from './control-of.js';
+import type { ControlProps } from './control-props.js';
 import { FigureField } from './figure-field.js';
 import { LinesField, RefField, RefsField, SlugsField, StatesField } from './list-controls.js';
 import { figureOf, instantOf, textOf } from './read-typed.js';
 import { useEditor } from './section-editor.js';
 import { suggestionsFor } from './suggestions.js';
 import type { ValueRule } from '../../../shared/wire/record-members.js';
-
-/** What each control is given. */
-export interface ControlProps {
-  readonly path: string;
-  readonly label: string;
-  readonly value: JsonValue | undefined;
-  readonly onValue: (value: JsonValue | undefined) => void;
-  readonly error: string | null;
-  readonly hint: string | undefined;
-}
 
 type Given = Omit<ControlProps, 'hint'> & { readonly rule: ValueRule; readonly name: string };
 
