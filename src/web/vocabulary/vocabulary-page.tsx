@@ -79,7 +79,7 @@ function Basis({ word: { basis, definitionBasis } }: { word: OfferedWord }) {
   );
 }
 
-export function isLike(
+function isLike(
   { label, definition = '' }: Pick<OfferedWord, 'label' | 'definition'>,
   asked: string,
 ): boolean {
