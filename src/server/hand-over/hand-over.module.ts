@@ -10,7 +10,7 @@ import { Collections } from './links/collections.service.js';
 import { LinkLog } from './links/link-log.js';
 import { LinkSettings } from './links/link-settings.js';
 import { PacketLinksController } from './links/packet-links.controller.js';
-import { PacketLinksRepository } from './links/packet-links.repository.js';
+import { PacketLinksRepository } from './database/packet-links.repository.js';
 import { PacketLinks } from './links/packet-links.service.js';
 import { PacketStore } from './packet-store.js';
 import { PacketsController } from './packets.controller.js';

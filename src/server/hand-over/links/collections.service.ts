@@ -10,8 +10,8 @@ import { PacketFileMissingError, PacketStore } from '../packet-store.js';
 import { writePacketZip } from '../write-packet-zip.js';
 import { LinkLog } from './link-log.js';
 import { stateOf } from './link-views.js';
-import type { PacketLinkRow } from './packet-link.row.js';
-import { MOST_TRIES, PacketLinksRepository } from './packet-links.repository.js';
+import type { PacketLinkRow } from '../database/packet-link.row.js';
+import { MOST_TRIES, PacketLinksRepository } from '../database/packet-links.repository.js';
 
 /** How long whoever gave the passcode may begin downloads without giving it again. */
 export const TICKET_MS = 30 * 60_000;

@@ -7,7 +7,7 @@ import { MailMessage, type PacketNotice } from '../../platform/mail/mail-message
 import { MailQueue } from '../../platform/mail/mail-queue.js';
 import { RecordSettings, ServiceSections } from '../../record/record.api.js';
 import { HandOverBook, type KeptCollection, type KeptLink } from '../hand-over-book.js';
-import type { PacketLinkRow } from './packet-link.row.js';
+import type { PacketLinkRow } from '../database/packet-link.row.js';
 
 /** Writes into the record's own log what happens at a link, and tells whoever sent it what they should know. */
 @Injectable()

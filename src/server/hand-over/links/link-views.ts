@@ -1,5 +1,5 @@
 import type { KeptCollection, KeptLink } from '../hand-over-book.js';
-import type { PacketLinkRow } from './packet-link.row.js';
+import type { PacketLinkRow } from '../database/packet-link.row.js';
 
 export const LINK_STATES = ['open', 'expired', 'revoked', 'locked'] as const;
 export type LinkState = (typeof LINK_STATES)[number];

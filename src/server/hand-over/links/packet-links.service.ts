@@ -19,7 +19,7 @@ import { HandOverBook, type KeptPacket } from '../hand-over-book.js';
 import { signedBy } from '../signed-by.js';
 import { LinkSettings } from './link-settings.js';
 import { type LinkView, viewOfLink } from './link-views.js';
-import { MOST_TRIES, PacketLinksRepository } from './packet-links.repository.js';
+import { MOST_TRIES, PacketLinksRepository } from '../database/packet-links.repository.js';
 
 const DAY_MS = 86_400_000;
 const PASSCODE_LETTERS = 10;
