@@ -137,7 +137,7 @@ describe('a craft', () => {
     await section(page, 'What it is').getByText('green', { exact: true }).waitFor();
     await press(page, 'Undo');
     await page.getByText('Put back as it was before.').waitFor();
-    await section(page, 'As it was').getByText('Colours: yellow, black → green').waitFor();
+    await section(page, 'As it was').getByText('Colours: from yellow, black to green').waitFor();
     await section(page, 'As it was').getByLabel('As it was on').fill('2026-01-02');
     await page.getByText('It was not entered yet on 2 January 2026.').waitFor();
     const today = await page.evaluate<string>("new Date().toLocaleDateString('sv-SE')");

@@ -65,7 +65,7 @@ describe('stations and named places', () => {
     await page.getByLabel('Address that an ambulance is told').fill('1 South Ramp Road');
     await press(page, 'Keep the change');
     await page.getByText('Kept as changed.').waitFor();
-    await page.getByText('Address that an ambulance is told: nothing → 1 South Ramp Road').waitFor();
+    await page.getByText('Address that an ambulance is told: from nothing to 1 South Ramp Road').waitFor();
 
     await page.goto(`${desk.url}/places/places/add`);
     await page.getByLabel('Name *').fill('The cut');

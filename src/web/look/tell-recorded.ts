@@ -3,6 +3,7 @@ import { formatPosition } from '../../../shared/place/format-position.js';
 import { isJsonObject, type JsonObject, type JsonValue } from '../../../shared/record/json-value.js';
 import type { Quantity } from '../../../shared/record/quantity-as-entered.js';
 import { fieldUnit, fieldWords, valueWord } from '../../../shared/record/field-words/tell-field.js';
+import { common } from '../words/common.js';
 import { language } from '../words/speak.js';
 import { tellInstant } from './tell-instant.js';
 
@@ -25,7 +26,7 @@ export function tellRecorded(value: JsonValue | undefined, place: RecordedPlace)
   if (value === null || value === undefined) return '';
   if (Array.isArray(value)) {
     const each = (value as readonly JsonValue[]).map((one) => tellRecorded(one, place));
-    return each.join(place.path === '/casualtyTypes' ? ' → ' : '; ');
+    return each.join(place.path === '/casualtyTypes' ? common.then : '; ');
   }
   if (typeof value === 'string') return tellText(value, place);
   if (typeof value === 'number') return tellFigure(value, place);

@@ -12,6 +12,8 @@ export const common = {
     label: 'Emergency',
   },
   answer: { yes: 'Yes', no: 'No', unknown: 'Not known yet', 'not-applicable': 'Does not apply' },
+  /** Between events in the order in which they happened. */
+  then: ', then ',
   loading: 'Loading…',
   again: 'Try again',
   undo: 'Undo',

@@ -30,7 +30,7 @@ export const lists = {
     asOf: (number: number, when: string, who: string) => `Version ${number}, entered ${when} by ${who}`,
     changes: 'What changed',
     first: 'Entered for the first time',
-    from: (label: string, was: string, is: string) => `${label}: ${was} → ${is}`,
+    from: (label: string, was: string, is: string) => `${label}: from ${was} to ${is}`,
   },
 };
 

@@ -13,6 +13,7 @@ export const common: Common = {
     label: 'Emergencia',
   },
   answer: { yes: 'Sí', no: 'No', unknown: 'Aún no se sabe', 'not-applicable': 'No corresponde' },
+  then: ', luego ',
   loading: 'Cargando…',
   again: 'Intentar de nuevo',
   undo: 'Deshacer',

@@ -31,6 +31,6 @@ export const lists: ListsWords = {
     asOf: (number, when, who) => `Versión ${number}, anotada ${when} por ${who}`,
     changes: 'Qué cambió',
     first: 'Anotado por primera vez',
-    from: (label, was, is) => `${label}: ${was} → ${is}`,
+    from: (label, was, is) => `${label}: de ${was} a ${is}`,
   },
 };
