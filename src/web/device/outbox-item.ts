@@ -31,6 +31,11 @@ export interface QueuedRequest extends Queued {
   readonly version?: number;
   /** The item whose answer tells the version that this one is made on. */
   readonly follows?: string;
+  /**
+   * What is sent in its place once it has arrived, `{id}` in the path being the id of the answer: it was taken back while
+   * it was on its way, and whether it had arrived by then nobody knew.
+   */
+  readonly andThen?: Pick<QueuedRequest, 'about' | 'method' | 'path' | 'body'>;
   /** It makes the thing that the others of its line add to. */
   readonly opens?: boolean;
 }

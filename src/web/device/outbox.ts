@@ -1,7 +1,7 @@
 import { Store, useStore } from '../app/store.js';
 import { pickedPerson } from '../session/picked-person.js';
 import { session } from '../session/session-state.js';
-import { drop, findAll, keep, keepBytes } from './sealed-store.js';
+import { drop, find, findAll, keep, keepBytes } from './sealed-store.js';
 import type { QueuedFile, QueuedItem, QueuedRequest } from './outbox-item.js';
 
 /** What is only on this device, oldest first. */
@@ -67,10 +67,26 @@ export async function queueFile(
 
 /** Takes something back that was not sent: a conflict that the person settled, or what the service refused. */
 export async function dropQueued(id: string): Promise<void> {
-  await drop('outbox', id);
+  await navigator.locks.request('desk-outbox', () => drop('outbox', id));
   await drop('files', id);
   await readOutbox();
   otherTabs.postMessage('changed');
+}
+
+/**
+ * Changes what is queued, as it stands on the disk by then. Undefined where it was taken back meanwhile: it stays gone, as
+ * whoever sends it holds an older copy.
+ */
+export async function changeQueued<Item extends QueuedItem>(
+  { id }: Item,
+  change: (stands: Item) => Item,
+): Promise<Item | undefined> {
+  const changed = await navigator.locks.request('desk-outbox', async () => {
+    const stands = await find<Item>('outbox', id);
+    return stands && save(change(stands));
+  });
+  await readOutbox();
+  return changed;
 }
 
 /** Sends again what was refused or in conflict, in the words that the person settled on. */

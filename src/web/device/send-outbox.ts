@@ -3,7 +3,7 @@ import { ask } from '../ask/ask.js';
 import { askAgain } from '../ask/use-ask.js';
 import { beginSession } from '../session/session.js';
 import { session } from '../session/session-state.js';
-import { dropQueued, onKnock, readOutbox, save } from './outbox.js';
+import { changeQueued, dropQueued, onKnock, readOutbox } from './outbox.js';
 import type { QueuedItem, QueuedRequest } from './outbox-item.js';
 import { sendFile } from './send-file.js';
 
@@ -78,8 +78,8 @@ const isWaitingOpening = (item: QueuedItem): boolean =>
 
 /** Tells whether to go on with the next. */
 async function sendOne(item: QueuedItem): Promise<boolean> {
-  const sending = await save({ ...item, state: 'sending' });
-  await readOutbox();
+  const sending = await changeQueued(item, (stands) => ({ ...stands, state: 'sending' }));
+  if (sending === undefined) return true;
   try {
     await arrived(sending, sending.kind === 'file' ? await sendFile(sending) : await sendRequest(sending));
     return true;
@@ -91,9 +91,8 @@ async function sendOne(item: QueuedItem): Promise<boolean> {
       return true;
     }
     unknownToService = error.trouble === 'sign-in';
-    if (mayPass) await save({ ...item, state: 'waiting' });
+    if (mayPass) await changeQueued(item, (stands) => ({ ...stands, state: 'waiting' }));
     else await notTaken(item, error);
-    await readOutbox();
     return !mayPass;
   }
 }
@@ -119,18 +118,35 @@ function wasTaken(item: QueuedItem, { problem }: AskError): boolean {
 
 async function notTaken(item: QueuedItem, { trouble, problem }: AskError): Promise<void> {
   const state = trouble === 'changed-meanwhile' ? 'conflict' : 'refused';
-  await save({ ...item, state, problem });
+  await changeQueued(item, (stands) => ({ ...stands, state, problem }));
   for (const listener of refusalListeners) if (await listener(item)) return;
+}
+
+/** Puts what follows in its place, before whatever was queued later; false where nothing does. */
+async function goesOn(item: QueuedRequest, answer: unknown): Promise<boolean> {
+  const { id = '' } = (answer ?? {}) as { id?: string };
+  const next = await changeQueued(item, ({ andThen, ...stands }) =>
+    andThen === undefined
+      ? stands
+      : {
+          ...stands,
+          ...andThen,
+          path: andThen.path.replace('{id}', id),
+          key: crypto.randomUUID(),
+          state: 'waiting',
+        },
+  );
+  return next?.state === 'waiting';
 }
 
 async function arrived(item: QueuedItem, answer: unknown): Promise<void> {
   const { version } = (answer ?? {}) as { version?: number };
   for (const later of await readOutbox()) {
     if (later.kind === 'request' && later.follows === item.id && version !== undefined)
-      await save({ ...later, version });
+      await changeQueued(later, (stands) => ({ ...stands, version }));
   }
   for (const listener of listeners) await listener(item, answer);
-  await dropQueued(item.id);
+  if (item.kind === 'file' || !(await goesOn(item, answer))) await dropQueued(item.id);
   // What is of the same kind, such as `/api/craft`, and incidents, which much else adds to.
   const kind = item.kind === 'file' ? [] : [item.path.split('/').slice(0, 3).join('/')];
   await Promise.all(['/api/incidents', ...kind].map(askAgain));

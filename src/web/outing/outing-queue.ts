@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { Store } from '../app/store.js';
 import { askAgain } from '../ask/use-ask.js';
-import { dropQueued, outbox, queueRequest } from '../device/outbox.js';
+import { changeQueued, dropQueued, outbox, queueRequest } from '../device/outbox.js';
 import type { QueuedItem, QueuedRequest } from '../device/outbox-item.js';
 import { onSent } from '../device/send-outbox.js';
 import { nowByService } from '../look/use-now.js';
@@ -24,14 +24,11 @@ export interface Marked {
 /** The latest press, for the strip that takes it back. */
 export const marked = new Store<Marked | null>(null);
 
-/** What was taken back while it was on its way: it is undone once the service says which outing it was. */
-const takenBack = new Set<string>();
-
 const backPath = (unit: string): string => `/api/outings/units/${encodeURIComponent(unit)}/back`;
 
-/** Says which craft a queued request marks back; null for others. */
+/** Says which craft a queued request marks back; null for others, and for one that was taken back on its way. */
 export function unitOfBack(item: QueuedItem): { unit: string; at: string } | null {
-  if (item.kind !== 'request' || item.line !== OUTING_LINE) return null;
+  if (item.kind !== 'request' || item.line !== OUTING_LINE || item.andThen !== undefined) return null;
   const unit = /^\/api\/outings\/units\/([^/]+)\/back$/.exec(item.path)?.[1];
   if (unit === undefined) return null;
   const { at = item.queuedAt } = (item.body ?? {}) as { at?: string };
@@ -56,26 +53,27 @@ export async function undoBack({ unit, itemId, outingId }: Marked): Promise<void
   marked.set(null);
   if (outingId !== null) return queueUndoing(unit, outingId);
   const item = outbox.value.find(({ id }) => id === itemId);
-  if (item?.state === 'sending') takenBack.add(itemId);
-  else await dropQueued(itemId);
+  if (item?.kind !== 'request' || item.state !== 'sending') return dropQueued(itemId);
+  await changeQueued(item, (stands) => ({ ...stands, andThen: undoing(unit, '{id}') }));
 }
 
 async function queueUndoing(unit: string, outingId: string): Promise<void> {
-  await queueRequest({
-    line: OUTING_LINE,
+  await queueRequest({ line: OUTING_LINE, ...undoing(unit, outingId) });
+}
+
+const undoing = (unit: string, outingId: string) =>
+  ({
     about: say.undoAbout(unit),
     method: 'POST',
     path: `/api/outings/${outingId}/undoing`,
     body: { why: inLog.undoWhy },
-  });
-}
+  }) as const;
 
 async function noteArrival(item: QueuedItem, answer: unknown): Promise<void> {
   const back = unitOfBack(item);
   if (back !== null) {
-    const { id: outingId, unit } = answer as Outing;
-    if (takenBack.delete(item.id)) await queueUndoing(unit, outingId);
-    else if (marked.value?.itemId === item.id) marked.set({ ...marked.value, outingId });
+    const { id: outingId } = answer as Outing;
+    if (marked.value?.itemId === item.id) marked.set({ ...marked.value, outingId });
   }
   if (isOfOutings(item) && !item.path.startsWith('/api/outings')) await noteReceipt(answer as { id: string });
   // Before it leaves the outbox, so that the page never shows what was so before.
