@@ -37,7 +37,7 @@ function wordsOf({ summary, keptFor, citation, basis }: LiveryDuty): string {
 }
 
 function keptWords(keptFor: LiveryDuty['keptFor']): string {
-  if (keptFor == null) return 'How long it is kept was not read.';
+  if (keptFor === null || keptFor === undefined) return 'How long it is kept was not read.';
   const time = 'days' in keptFor ? `${keptFor.days} days` : `${keptFor.months} months`;
   return `At least ${time}; from when that counts was not read.`;
 }
