@@ -29,7 +29,7 @@ export function drawMark(mark: PlacedMark, topBearing: number, language: FieldLa
   if (mark.at === null) return [];
   const at = onSheet(mark.at);
   const turn = mark.heading === null ? null : mark.heading - topBearing;
-  return [...SIGNS[mark.kind](at, turn, mark.movement), nameBeside(mark, at, language)];
+  return [...SIGNS[mark.kind](at, turn, mark.movement), nameBeside(mark, at, turn, language)];
 }
 
 type DrawSign = (at: SheetPoint, turn: number | null, movement: SceneMovement) => SceneShape[];
@@ -58,23 +58,32 @@ const SIGNS: Readonly<Record<SceneThing, DrawSign>> = {
   person: (at) => [{ shape: 'ring', at, radius: 2.6, filled: true }],
   buoy: (at) => [{ shape: 'area', points: TRIANGLE.map((one) => turned(one, 0, at)), filled: false }],
   obstacle: cross,
-  contact: (at, ...rest) => [...cross(at, ...rest), { shape: 'ring', at, radius: 5.5, filled: false }],
+  contact: (at, ...rest) => [{ shape: 'ring', at, radius: 5.5, filled: false }, ...cross(at, ...rest)],
   other: (at) => [{ shape: 'ring', at, radius: 2.6, filled: false }],
 };
 
 function nameBeside(
   { name, movement, kind }: PlacedMark,
   [x, y]: SheetPoint,
+  turn: number | null,
   language: FieldLanguage,
 ): SceneShape {
-  const atRight = x <= SHEET * 0.62;
+  const atRight = hasRoomAtRight(x, turn);
   const moves = kind === 'our-craft' || kind === 'other-craft' || movement !== 'unknown';
+  const away = kind === 'person' || kind === 'other' ? 5 : 9;
   const how = fieldWords(language).values.sceneMovement[movement].toLowerCase();
   return {
     shape: 'words',
-    at: [x + (atRight ? 9 : -9), y + 2],
+    at: [x + (atRight ? away : -away), y + 2],
     words: moves && movement !== 'unknown' ? `${name}, ${how}` : name,
     align: atRight ? 'start' : 'end',
     size: 5.5,
   };
+}
+
+/** Behind a craft rather than across its way; else where the sheet has room. */
+function hasRoomAtRight(x: number, turn: number | null): boolean {
+  const toTheRight = turn === null ? 0 : Math.sin((turn * Math.PI) / 180);
+  if (Math.abs(toTheRight) < 0.3 || x < SHEET * 0.3 || x > SHEET * 0.7) return x <= SHEET * 0.62;
+  return toTheRight < 0;
 }
