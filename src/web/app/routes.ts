@@ -124,6 +124,11 @@ export const ROUTES: readonly PageRoute[] = [
   { path: '/mail', load: () => import('../mail/mail-page.js'), who: ['administrator'], nav: titles.mail },
   { path: '/unsent', load: () => import('../unsent/unsent-page.js'), who: [...STAFF, 'counsel', 'device'] },
   {
+    path: '/incidents/:id/counsel',
+    load: () => import('../counsel/counsel-page.js'),
+    who: [...STAFF, 'counsel'],
+  },
+  {
     path: '/incidents/:id/scene',
     load: () => import('../scene/scene-page.js'),
     who: [...STAFF, 'counsel'],

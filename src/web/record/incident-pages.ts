@@ -1,4 +1,5 @@
 import type { Role } from '../../../shared/kernel/role.js';
+import { counsel } from '../words/counsel.js';
 import { evidence } from '../words/evidence.js';
 import { handOver } from '../words/hand-over.js';
 import { history, wholeRecord } from '../words/history.js';
@@ -23,4 +24,5 @@ export const INCIDENT_PAGES: readonly IncidentPage[] = [
   { path: 'record', name: wholeRecord.titleWithout, who: ['staff', 'manager', 'administrator', 'counsel'] },
   { path: 'history', name: history.titleWithout, who: ['staff', 'manager', 'administrator', 'counsel'] },
   { path: 'hand-over', name: handOver.name, who: ['manager', 'administrator', 'counsel'] },
+  { path: 'counsel', name: counsel.title, who: ['staff', 'manager', 'administrator', 'counsel'] },
 ];
