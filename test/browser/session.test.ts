@@ -34,6 +34,20 @@ describe('signing in', () => {
     await page.context().close();
   });
 
+  it('lets somebody say where they are told, and take it away', async () => {
+    const page = await desk.visit('staff', '/password');
+    await page.getByLabel('Mail address').fill('dock at example');
+    await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+    await page.getByLabel('Mail address').and(page.locator('[aria-invalid=true]')).waitFor();
+    await page.getByLabel('Mail address').fill('dock@example.com');
+    await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+    await page.getByText('Kept. What is left empty is taken away.').waitFor();
+    await page.reload();
+    await expect.poll(() => page.getByLabel('Mail address').inputValue()).toBe('dock@example.com');
+    await expectReach(page);
+    await page.context().close();
+  });
+
   it('says so at an address where no page is', async () => {
     const page = await desk.visit(null, '/no/such/page');
     await page.getByRole('heading', { name: 'There is no such page' }).waitFor();

@@ -21,6 +21,14 @@ export const session = {
     button: 'Keep this password',
     done: 'Your new password is kept. Other sessions of yours have ended.',
   },
+  notice: {
+    title: 'Where you are told',
+    lead: 'Of tasks that are due, and of packets that were collected. Mail holds no names and nothing of a record.',
+    mail: 'Mail address',
+    phone: 'Telephone',
+    button: 'Keep it',
+    kept: 'Kept. What is left empty is taken away.',
+  },
   enrol: {
     title: 'Enrol this device',
     lead: 'An enrolled phone can call for help and add to the record without a sign-in. It shows no record.',

@@ -21,6 +21,14 @@ export const session: SessionWords = {
     button: 'Guardar esta contraseña',
     done: 'Su contraseña nueva está guardada. Sus otras sesiones terminaron.',
   },
+  notice: {
+    title: 'Dónde se le avisa',
+    lead: 'De tareas que vencen y de paquetes recogidos. El correo no lleva nombres ni nada de un registro.',
+    mail: 'Correo electrónico',
+    phone: 'Teléfono',
+    button: 'Guardar',
+    kept: 'Guardado. Lo que se deja vacío se quita.',
+  },
   enrol: {
     title: 'Inscribir este aparato',
     lead: 'Un teléfono inscrito puede pedir ayuda y añadir al expediente sin sesión. No muestra expedientes.',
