@@ -167,7 +167,9 @@ describe('the register', () => {
     expect(await page.getByRole('button', { name: '1 Show' }).getAttribute('aria-pressed')).toBe('false');
     await page.getByRole('button', { name: '1 Show' }).click();
     await page.getByText('On the map: 2026-0002').waitFor();
-    expect(await map.getByRole('button', { name: /^1: / }).getAttribute('aria-pressed')).toBe('true');
+    await expect
+      .poll(() => map.getByRole('button', { name: /^1: / }).getAttribute('aria-pressed'))
+      .toBe('true');
     await expectReach(page);
     expect(await smallTargets(page)).toEqual([]);
     await takePictures(page, 'register-map');

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliDecompressSync, gunzipSync } from 'node:zlib';
-import { Controller, Get, Module } from '@nestjs/common';
+import { ConsoleLogger, Controller, Get, Logger, Module } from '@nestjs/common';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { NestFactory } from '@nestjs/core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -178,6 +178,9 @@ describe('a fault of ours', () => {
 
   @Module({ controllers: [BrokenController] })
   class BrokenModule {}
+
+  // A logger is one for all services of a process, and other files listen to theirs.
+  afterAll(() => Logger.overrideLogger(new ConsoleLogger()));
 
   it('is answered without the inside, under the number that stands in the log', async () => {
     const logged: string[] = [];
