@@ -95,13 +95,18 @@ export function AmountFields({ label, value, onValue, error, hint }: ControlProp
         read={dollarsOf}
         onFigure={(figure) => set(low, figure)}
       />
-      <Button
-        pressed={value === 'unknown'}
-        onPress={() => onValue(value === 'unknown' ? undefined : 'unknown')}
-      >
-        {facts.unknown}
-      </Button>
+      <UnknownButton value={value} onValue={onValue} />
     </Group>
+  );
+}
+
+/** That nobody knows the figure, which is an answer; pressed again it is taken back. */
+function UnknownButton({ value, onValue }: Pick<ControlProps, 'value' | 'onValue'>) {
+  const isUnknown = value === 'unknown';
+  return (
+    <Button pressed={isUnknown} onPress={() => onValue(isUnknown ? undefined : 'unknown')}>
+      {facts.unknown}
+    </Button>
   );
 }
 
@@ -115,12 +120,7 @@ export function HoursField({ label, value, onValue, error, hint }: ControlProps)
         read={figureOf}
         onFigure={onValue}
       />
-      <Button
-        pressed={value === 'unknown'}
-        onPress={() => onValue(value === 'unknown' ? undefined : 'unknown')}
-      >
-        {facts.unknown}
-      </Button>
+      <UnknownButton value={value} onValue={onValue} />
     </Group>
   );
 }
