@@ -20,8 +20,8 @@ export class CreatePacketLinks1795646400000 extends Migration {
         integer('tries_left'),
         instant('expires_at'),
         text('closed', NULLABLE),
-        text('ticket_hash', NULLABLE),
-        instant('ticket_until', NULLABLE),
+        text('permit_hash', NULLABLE),
+        instant('permit_until', NULLABLE),
       ],
       { unique: [['token_hash']], indexes: [{ columns: ['incident_id'] }] },
     );

@@ -27,8 +27,8 @@ export class PacketLinkRow {
   /** `revoked` or `locked`; null while it opens. */
   @TextColumn({ nullable: true }) closed: 'revoked' | 'locked' | null;
   /** Whoever gave the passcode may download until then; SHA-256. */
-  @TextColumn({ nullable: true }) ticketHash: string | null;
-  @InstantColumn({ nullable: true }) ticketUntil: string | null;
+  @TextColumn({ nullable: true }) permitHash: string | null;
+  @InstantColumn({ nullable: true }) permitUntil: string | null;
 }
 
 export const HAND_OVER_ROWS = [PacketLinkRow];

@@ -18,7 +18,7 @@ import { readCookie, writeCookie } from '../../accounts/accounts.api.js';
 import { DescribeRoute } from '../../platform/http/describe-route.js';
 import { MayUse } from '../../platform/http/may-use.js';
 import { readInput } from '../../platform/http/read-input.js';
-import { type Collection, Collections, TICKET_MS } from './collections.service.js';
+import { type Collection, Collections, PERMIT_MS } from './collections.service.js';
 
 const params = { token: 'q3vX0lJ4b8mS6t1yZ9wK2nR5cD7fG0hA3eB6uL8iPoM' };
 const REFUSES = {
@@ -53,8 +53,8 @@ export class CollectionsController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<Collection> {
     const { passcode } = readInput(readRecordInput(CollectionDto, body));
-    const { collection, ticket } = await this.collections.look(token, passcode);
-    writeCookie(reply, 'desk_collection', ticket, TICKET_MS);
+    const { collection, permit } = await this.collections.look(token, passcode);
+    writeCookie(reply, 'desk_collection', permit, PERMIT_MS);
     closeToOthers(reply);
     return collection;
   }

@@ -14,7 +14,7 @@ import type { PacketLinkRow } from '../database/packet-link.row.js';
 import { MOST_TRIES, PacketLinksRepository } from '../database/packet-links.repository.js';
 
 /** How long whoever gave the passcode may begin downloads without giving it again. */
-export const TICKET_MS = 30 * 60_000;
+export const PERMIT_MS = 30 * 60_000;
 
 /** What a recipient is told: who sent what, why, and until when. Nothing of the record itself. */
 export interface Collection {
@@ -42,39 +42,39 @@ export class Collections {
   ) {}
 
   /**
-   * Looks, with the passcode; gives what it is and a ticket for the download.
+   * Looks, with the passcode; gives what it is and a permit for the download.
    * @throws ProblemException 404 where nothing opens; 403 for a wrong passcode, saying how many tries are left
    */
-  async look(token: string, passcode: string): Promise<{ collection: Collection; ticket: string }> {
+  async look(token: string, passcode: string): Promise<{ collection: Collection; permit: string }> {
     const row = await this.links.byToken(hashOf(token));
     // The same work for a link that never was, so that the time tells nothing.
     if (row === null) await this.passwords.fits(passcode, null);
     const open = assertOpen(row, this.clock.now());
     if (!(await this.sections.run(() => this.links.charge(open.id)))) refuse(403, LOCKED);
     if (!(await this.passwords.fits(readCode(passcode), open.passcodeHash))) return this.refuseTry(open);
-    const ticket = newToken();
-    const ticketUntil = new Date(Date.parse(this.clock.now()) + TICKET_MS).toISOString();
+    const permit = newToken();
+    const permitUntil = new Date(Date.parse(this.clock.now()) + PERMIT_MS).toISOString();
     await this.sections.run(async () => {
       // It may have been taken back or locked while the passcode was looked at.
       assertOpen(await this.links.find(open.id), this.clock.now());
       await this.links.change({
         id: open.id,
         triesLeft: MOST_TRIES,
-        ticketHash: hashOf(ticket),
-        ticketUntil,
+        permitHash: hashOf(permit),
+        permitUntil,
       });
       await this.log.note(open, 'looked');
     });
-    return { collection: await this.tell(open), ticket };
+    return { collection: await this.tell(open), permit };
   }
 
   /** The archive; that a download begins is written down before its first byte leaves. */
   async archive(
     token: string,
-    ticket: string | undefined,
+    permit: string | undefined,
   ): Promise<{ name: string; bytes: Readable; received: () => Promise<void> }> {
     const row = assertOpen(await this.links.byToken(hashOf(token)), this.clock.now());
-    if (!fitsTicket(row, ticket, this.clock.now())) refuse(403, 'Give the passcode first, then download.');
+    if (!fitsPermit(row, permit, this.clock.now())) refuse(403, 'Give the passcode first, then download.');
     const packet = await this.packetOf(row);
     const entries = await this.entriesOf(packet);
     await this.sections.run(() => this.log.note(row, 'download-began'));
@@ -90,7 +90,7 @@ export class Collections {
     const left = await this.sections.run(async () => {
       const now = await this.links.find(link.id);
       if (now === null || now.triesLeft > 0 || now.closed !== null) return now?.triesLeft ?? 0;
-      await this.links.change({ id: link.id, closed: 'locked', ticketHash: null, ticketUntil: null });
+      await this.links.change({ id: link.id, closed: 'locked', permitHash: null, permitUntil: null });
       await this.log.note(link, 'locked');
       await this.log.tellSender(link, 'packet-link-locked');
       return 0;
@@ -134,13 +134,13 @@ function assertOpen(row: PacketLinkRow | null, now: string): PacketLinkRow {
   return row;
 }
 
-function fitsTicket(
-  { ticketHash, ticketUntil }: PacketLinkRow,
-  ticket: string | undefined,
+function fitsPermit(
+  { permitHash, permitUntil }: PacketLinkRow,
+  permit: string | undefined,
   now: string,
 ): boolean {
-  if (ticket === undefined || ticketHash === null || ticketUntil === null || ticketUntil <= now) return false;
-  return timingSafeEqual(Buffer.from(hashOf(ticket)), Buffer.from(ticketHash));
+  if (permit === undefined || permitHash === null || permitUntil === null || permitUntil <= now) return false;
+  return timingSafeEqual(Buffer.from(hashOf(permit)), Buffer.from(permitHash));
 }
 
 const NOTHING =

@@ -70,8 +70,8 @@ export class PacketLinks {
           triesLeft: MOST_TRIES,
           expiresAt,
           closed: null,
-          ticketHash: null,
-          ticketUntil: null,
+          permitHash: null,
+          permitUntil: null,
         });
         const { links = [] } = await this.book.section(incidentId);
         const link = {
@@ -118,7 +118,7 @@ export class PacketLinks {
       const link = links.find(({ id, packet }) => id === at.link && packet === at.packet);
       if (link === undefined) refuse(404, 'There is no such link.');
       if (link.revoked !== undefined) return;
-      await this.links.change({ id: link.id, closed: 'revoked', ticketHash: null, ticketUntil: null });
+      await this.links.change({ id: link.id, closed: 'revoked', permitHash: null, permitUntil: null });
       const revoked = { at: this.clock.now(), by: signedBy(actor) };
       const changed = links.map((one) => (one.id === link.id ? { ...one, revoked } : one));
       await this.book.writePart(incidentId, { links: changed }, actor);
