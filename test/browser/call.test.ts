@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { BrowserDesk, expectReach, listenForFaults, smallTargets, takePictures } from './desk.js';
+import { BrowserDesk, choose, expectReach, listenForFaults, smallTargets, takePictures } from './desk.js';
 import { stockFleet } from './small-fleet.js';
 
 /** In the water off Heron Cove. */
@@ -20,8 +20,6 @@ beforeAll(async () => {
 afterAll(() => desk.close());
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
-const choose = (page: Page, name: string) =>
-  page.getByRole('radio', { name, exact: true }).click({ force: true });
 const ask = (page: Page, question: string) => page.getByRole('heading', { name: question }).waitFor();
 const sent = (page: Page) => page.getByText(/^Sent \d\d:\d\d/).waitFor();
 

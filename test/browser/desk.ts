@@ -120,6 +120,11 @@ export async function expectReach(page: Page): Promise<void> {
   await page.setViewportSize(viewport);
 }
 
+/** Presses one of a few answers where it is seen, once it stands still. */
+export async function choose(page: Page, name: string): Promise<void> {
+  await page.locator('.option', { has: page.getByRole('radio', { name, exact: true }) }).click();
+}
+
 /** Everything that is pressed, and is lower than a wet thumb needs (48 px, WCAG 2.2 asks for 24). */
 export async function smallTargets(page: Page): Promise<string[]> {
   return page.evaluate<

@@ -2,7 +2,15 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Browser, create, type Person } from '../accounts/house.js';
 import { craftOf, IncidentCase } from '../decision/incident-case.js';
-import { BrowserDesk, expectReach, listenForFaults, smallTargets, takePictures, WIDE } from './desk.js';
+import {
+  BrowserDesk,
+  choose,
+  expectReach,
+  listenForFaults,
+  smallTargets,
+  takePictures,
+  WIDE,
+} from './desk.js';
 import { stockFleet } from './small-fleet.js';
 
 let desk: BrowserDesk;
@@ -47,16 +55,16 @@ describe('the fleet', () => {
     await page.getByLabel('Search the fleet').fill('kayak');
     await page.getByText('No craft is like that.').waitFor();
     await page.getByLabel('Search the fleet').fill('');
-    await page.getByRole('radio', { name: 'Out of service' }).check({ force: true });
+    await choose(page, 'Out of service');
     await page.getByText('No craft is like that.').waitFor();
-    await page.getByRole('radio', { name: 'All' }).check({ force: true });
+    await choose(page, 'All');
     expect(await page.getByRole('link', { name: 'Add a craft' }).count()).toBe(0);
     await expectReach(page);
     await lines.getByRole('link', { name: /^PWC 7/ }).click();
     await page.getByText('Nothing keeps it in. It may go out.').waitFor();
     await page.route('**/api/**', (route) => route.abort());
     await open(page, 'Add a note');
-    await page.getByRole('radio', { name: 'An earlier trip' }).check({ force: true });
+    await choose(page, 'An earlier trip');
     await page.getByLabel('Note *').fill('Came back pulling to the left.');
     await fold(page, 'Add a note').getByRole('button', { name: 'Add a note' }).click();
     await press(page, 'Keep it here and send it later');
@@ -201,7 +209,7 @@ describe('a craft', () => {
     await expectReach(page);
     expect(await smallTargets(page)).toEqual([]);
     await takePictures(page, 'craft');
-    await page.getByRole('radio', { name: 'Insurer' }).check({ force: true });
+    await choose(page, 'Insurer');
     await page.getByLabel('Who gave it *').fill('R. Vale');
     await page.getByLabel('How it was given *').fill('By mail of 3 July');
     await press(page, 'Record a clearance');

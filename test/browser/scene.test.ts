@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { IncidentCase } from '../decision/incident-case.js';
-import { expectReach, listenForFaults, PHONE, smallTargets, takePictures, WIDE } from './desk.js';
+import { choose, expectReach, listenForFaults, PHONE, smallTargets, takePictures, WIDE } from './desk.js';
 import { DutiesDesk } from './duties-desk.js';
 
 let duties: DutiesDesk;
@@ -39,7 +39,7 @@ describe('the sketch of the scene', () => {
     await sheet(page).click({ position: { x: side * 0.5, y: side * 0.25 } });
     await press(page, 'Turn right 15°');
     await press(page, 'Up');
-    await page.getByRole('radio', { name: 'Under way' }).check({ force: true });
+    await choose(page, 'Under way');
     await page.getByLabel('Shore, dock, shoal or track').selectOption('Dock');
     await sheet(page).click({ position: { x: side * 0.25, y: side * 0.75 } });
     await sheet(page).click({ position: { x: side * 0.75, y: side * 0.75 } });

@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { Button } from '../look/button.js';
 import { ThreeWay } from '../look/choice.js';
 import { call as say } from '../words/call.js';
@@ -27,11 +27,12 @@ export function AskStep({ step, hands, choices }: AskStepProps) {
   const section = useRef<HTMLElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   const isFirst = hands.draft === null;
-  useEffect(() => {
+  // Before the question is painted, and at once: answers that still move would be pressed in each other's place.
+  useLayoutEffect(() => {
     if (isFirst) return;
     // What was pressed is gone; without this a keyboard and a screen reader would begin again at the top.
     heading.current?.focus({ preventScroll: true });
-    section.current?.scrollIntoView({ block: 'nearest' });
+    section.current?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
   }, []);
   return (
     <section class="ask-step" aria-labelledby={id} ref={section}>

@@ -22,9 +22,7 @@ export function CallState({ draft }: { draft: CallDraft }) {
     <>
       <Note kind={onlyHere ? 'offline' : 'saved'}>
         <span>{onlyHere ? say.state.here : say.state.sent(tellClock(draft.sentAt ?? draft.taken.at))}</span>
-        {me !== null && draft.reference !== undefined && (
-          <Link href={`/incidents/${draft.id}`}>{say.state.openRecord}</Link>
-        )}
+        {me !== null && <RecordLink draft={draft} />}
       </Note>
       {Object.values(draft.parts).some(({ both }) => both) && <Note>{say.state.both}</Note>}
       {refused.map(({ id, problem }) => (
@@ -33,5 +31,15 @@ export function CallState({ draft }: { draft: CallDraft }) {
         </Note>
       ))}
     </>
+  );
+}
+
+/** Takes its room before there is a record to open: the answers below must not move when it appears. */
+function RecordLink({ draft }: { draft: CallDraft }) {
+  if (draft.reference === undefined) return <span class="record-link" />;
+  return (
+    <Link class="record-link" href={`/incidents/${draft.id}`}>
+      {say.state.openRecord}
+    </Link>
   );
 }
