@@ -17,6 +17,7 @@ import { recordToFacts } from '../../../shared/record/record-to-facts.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
 import { AccountFinder, type Actor } from '../accounts/accounts.api.js';
 import { Clock } from '../platform/clock.js';
+import { type DeletionStop, DeletionStops } from './deletion-stops.js';
 import { type RecordChange, RecordChanges } from './record-changes.js';
 import { ServiceSections } from './service-sections.js';
 
@@ -43,8 +44,10 @@ export class Holds {
     private readonly accounts: AccountFinder,
     private readonly clock: Clock,
     changes: RecordChanges,
+    stops: DeletionStops,
   ) {
     changes.onChange((change) => this.follow(change));
+    stops.onAsked(async ({ incidentId }) => (incidentId === null ? [] : this.stopsOf(incidentId)));
   }
 
   /** Listeners run within the unit of work in which the hold begins. */
@@ -107,6 +110,17 @@ export class Holds {
     reason?: string,
   ): Promise<void> {
     await this.sections.write(incidentId, 'holds', change(await this.of(incidentId)), actor, reason);
+  }
+
+  private async stopsOf(incidentId: string): Promise<DeletionStop[]> {
+    const { holds = [] } = await this.of(incidentId);
+    return holds
+      .filter(({ released }) => released === undefined)
+      .map(({ id, since }) => ({
+        by: 'hold',
+        id,
+        words: `A hold has been on since ${since.slice(0, 10)}: counsel alone releases it.`,
+      }));
   }
 
   private async follow({ incidentId, sections, record: read }: RecordChange): Promise<void> {

@@ -12,6 +12,7 @@ export { headsFileOf, RecordSettings } from './record-settings.js';
 export { RECORD_ROWS };
 export { type RecordChange, RecordChanges } from './record-changes.js';
 export { type ServiceSection, ServiceSections } from './service-sections.js';
+export { type DeletionStop, DeletionStops, type DeletionTarget, type StopFinder } from './deletion-stops.js';
 export { type HoldListener, Holds, type StartedHold } from './holds.js';
 export { assertRole, IncidentAccess } from './incident-access.js';
 export { type IncidentLine, type IncidentOutline, outlineOf } from './incident-views.js';

@@ -8,6 +8,7 @@ import { IncidentsRepository } from './database/incidents.repository.js';
 import { LogRepository } from './database/log.repository.js';
 import { PrivilegedRepository } from './database/privileged.repository.js';
 import { CraftTaking } from './craft-taking.js';
+import { DeletionStops } from './deletion-stops.js';
 import { DraftsService } from './drafts.service.js';
 import { HeadsFile } from './heads-file.js';
 import { HistoryService } from './history.service.js';
@@ -56,6 +57,7 @@ export class RecordModule implements OnApplicationShutdown {
         PrivilegedRepository,
         AssignmentsRepository,
         RecordChanges,
+        DeletionStops,
         RecordLog,
         SectionWriter,
         WithdrawnContent,
@@ -76,6 +78,7 @@ export class RecordModule implements OnApplicationShutdown {
       exports: [
         RecordSettings,
         Holds,
+        DeletionStops,
         RecordChanges,
         ServiceSections,
         IncidentAccess,
