@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Link } from 'wouter-preact';
 import { useAskAll } from '../ask/use-ask-all.js';
+import { useManages } from '../lists/use-manages.js';
 import { Button } from '../look/button.js';
 import { Fold } from '../look/fold.js';
 import { Empty, ErrorState, KeptNote, Loading } from '../look/notes.js';
@@ -36,6 +37,7 @@ export default function FollowUpPage() {
   const now = useNow();
   const [done, setDone] = useState<TaskDone | null>(null);
   const zone = ownZone();
+  const manages = useManages();
   if (data === undefined) {
     return (
       <Page title={say.title}>
@@ -60,6 +62,7 @@ export default function FollowUpPage() {
       <ReadingChoice {...reading} />
       <Groups tasks={data} reading={reading} zone={zone} onDone={setDone} />
       <p class="links-line unprinted">
+        {manages && <Link href="/house-rules">{say.rules.toRules}</Link>}
         <PrintButton />
       </p>
       <Fold title={say.add.title}>{() => <AddTaskForm zone={zone} />}</Fold>

@@ -1,3 +1,4 @@
+import { Link } from 'wouter-preact';
 import type { Observation } from '../../../shared/follow-up/house-rule.js';
 import { useAsk } from '../ask/use-ask.js';
 import { ErrorState, Loading } from '../look/notes.js';
@@ -36,6 +37,9 @@ export function HouseRules({ incident }: { incident: string }) {
           </ul>
         </>
       )}
+      <p class="links-line unprinted">
+        <Link href="/house-rules">{say.rules.toRules}</Link>
+      </p>
     </Section>
   );
 }

@@ -6,6 +6,7 @@ import { useManages } from '../lists/use-manages.js';
 import { KeptNote } from '../look/notes.js';
 import { Page } from '../look/page.js';
 import { Section } from '../look/section.js';
+import { houseRules } from '../words/en/house-rules.js';
 import { keptPages } from '../words/en/kept-pages.js';
 import { places as say } from '../words/en/places.js';
 
@@ -52,6 +53,7 @@ export default function PlacesPage() {
       {manages && (
         <p class="links-line">
           <Link href="/policies">{say.policiesLink}</Link>
+          <Link href="/house-rules">{houseRules.title}</Link>
         </p>
       )}
       <Section title={say.stations.title}>

@@ -168,6 +168,7 @@ export const followUp = {
     no: 'No.',
   },
   rules: {
+    toRules: 'The house rules',
     title: 'Beside the house rules',
     lead: 'What the record shows beside the written rules of the day. It is about the record, not about a fault; it is kept nowhere and goes into no packet.',
     none: 'No written house rules were in force on the day, so that nothing is compared.',

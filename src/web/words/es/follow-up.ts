@@ -169,6 +169,7 @@ export const followUp: FollowUpWords = {
     no: 'No.',
   },
   rules: {
+    toRules: 'Las reglas de la casa',
     title: 'Junto a las reglas de la casa',
     lead: 'Lo que muestra el registro junto a las reglas escritas de ese día. Trata del registro, no de una culpa; no se guarda y no va en ningún paquete.',
     none: 'Ese día no había reglas escritas de la casa: no se compara nada.',
