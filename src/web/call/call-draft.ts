@@ -84,7 +84,7 @@ export interface CallDraft {
   readonly photographs: number;
   /** Given by the service. */
   readonly reference?: string;
-  /** When the opening arrived. */
+  /** When the last of it arrived. */
   readonly sentAt?: string;
   readonly parts: Readonly<Record<string, SentPart>>;
 }

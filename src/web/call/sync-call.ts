@@ -149,7 +149,8 @@ async function noteArrival(item: QueuedItem, answer: unknown): Promise<void> {
   const { version, reference } = (answer ?? {}) as { version?: number; reference?: string };
   await changeCall(item.line, (draft) => ({
     ...draft,
-    ...(reference !== undefined && { reference, sentAt: new Date().toISOString() }),
+    ...(reference !== undefined && { reference }),
+    sentAt: new Date().toISOString(),
     ...(section !== undefined && {
       parts: {
         ...draft.parts,
