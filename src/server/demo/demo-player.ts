@@ -95,8 +95,13 @@ export class DemoPlayer {
   private async complete(visitor: DemoVisitor, { done, of, evidence }: DoneStep): Promise<void> {
     const incident = fillInText(`/api/incidents/{${of}}`, this.known);
     const { items } = (await visitor.get(`${incident}/tasks`)) as unknown as TaskList;
-    for (const { id, template, state, version } of items) {
-      if (state !== 'open' || (done !== 'all' && !done.includes(template))) continue;
+    const open = items.filter(({ state }) => state === 'open');
+    const missing =
+      done === 'all' ? [] : done.filter((name) => !open.some(({ template }) => template === name));
+    if (missing.length > 0)
+      throw new Error(`The demonstration finishes what is not open in ${of}: ${missing.join(', ')}.`);
+    for (const { id, template, version } of open) {
+      if (done !== 'all' && !done.includes(template)) continue;
       const url = `${incident}/tasks/${id}/completion`;
       await visitor.change('POST', url, version, { evidence: fillInText(evidence, this.known) });
     }
