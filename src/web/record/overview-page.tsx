@@ -36,16 +36,14 @@ export default function OverviewPage({ params: { id = '' } }: PageProps) {
         <Section title={say.known}>
           <KnownRows incident={incident} record={record} />
         </Section>
-        <div class="overview-aside">
-          <Section title={say.duties}>
-            <DutiesInShort id={id} zone={timeZone} />
-          </Section>
-          <OtherPages id={id} />
-        </div>
+        <Section title={say.duties}>
+          <DutiesInShort id={id} zone={timeZone} />
+        </Section>
         <Section title={say.sections}>
           <p class="quiet">{say.sectionsLead}</p>
           <SectionLines id={id} record={record} lacks={lacks} amendments={amendments} timeZone={timeZone} />
         </Section>
+        <OtherPages id={id} />
       </div>
     </Page>
   );
