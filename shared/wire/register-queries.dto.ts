@@ -34,6 +34,8 @@ export interface RegisterFilter {
   readonly reports?: ReportsStanding;
   /** Name of a craft, as the record has it. */
   readonly craft?: string;
+  /** Name of the station to which a craft in it belongs now. */
+  readonly station?: string;
   /** Slug of a casualty type that is among those of the record. */
   readonly casualty?: string;
   /** Somebody was hurt, died or is missing; nobody was, as far as everybody’s fate is known; or it is not known. */
@@ -64,6 +66,9 @@ export class RegisterQueryDto extends PageQueryDto implements RegisterFilter {
 
   @Value(line)
   craft?: string;
+
+  @Value(line)
+  station?: string;
 
   @Value(oneOf(casualtyTypeSlugs, 'a casualty type of the vocabulary'))
   casualty?: string;
@@ -101,6 +106,9 @@ export class RegisterExportDto implements RegisterFilter {
 
   @Value(line)
   craft?: string;
+
+  @Value(line)
+  station?: string;
 
   @Value(oneOf(casualtyTypeSlugs, 'a casualty type of the vocabulary'))
   casualty?: string;

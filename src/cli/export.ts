@@ -8,7 +8,8 @@ const USAGE = [
   'npm run -s export -- FILE.xlsx                        writes the register: incidents, duties, tasks, filings',
   'npm run -s export -- FILE.csv --subject duties        writes one of them as comma-separated values',
   'Which incidents: --from and --until (opened, RFC 3339), --status open|closed, --outcome undetermined,',
-  '--reports open|overdue, --craft "NAME", --casualty grounding, --hurt yes|no|unknown, --words "TEXT".',
+  '--reports open|overdue, --craft "NAME", --station "NAME", --casualty grounding,',
+  '--hurt yes|no|unknown, --words "TEXT".',
   'DATABASE_URL names the database, as for the service.',
   '',
 ].join('\n');
@@ -21,6 +22,7 @@ const OPTIONS = {
   outcome: 'outcome',
   reports: 'reports',
   craft: 'craft',
+  station: 'station',
   casualty: 'casualty',
   hurt: 'hurt',
   words: 'q',

@@ -105,6 +105,12 @@ describe('the register', () => {
     await page.getByLabel('Anyone hurt?').selectOption({ label: 'Somebody was' });
     await page.getByLabel('Craft').selectOption('PWC 7');
     await found(page, '1 of 3 incidents');
+    // No craft of this fleet belongs to it.
+    await page.getByLabel('Station').selectOption('North dock');
+    await page.getByText('Narrow the list: Anyone hurt? Somebody was · PWC 7 · North dock').waitFor();
+    await found(page, '0 of 3 incidents');
+    await page.getByLabel('Station').selectOption('');
+    await found(page, '1 of 3 incidents');
     const row = page.getByRole('row', { name: 'Thrown off' });
     expect(await row.getByRole('cell').allInnerTexts()).toEqual([
       expect.stringContaining('PWC 7 · Injured'),

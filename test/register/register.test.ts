@@ -216,6 +216,32 @@ describeHouse('the register', (house) => {
     });
   });
 
+  it('is narrowed by the station of a craft, which the record links or names, also after it got another name', async () => {
+    const made = async (path: string, body: object) =>
+      (await create(manager, path, body).expect(201)).body as { id: string; version: number };
+    const { id: stationId } = await made('/api/stations', {
+      name: 'North dock',
+      timeZone: 'America/Chicago',
+    });
+    const details = { unitName: 'PWC 8', type: 'personal-watercraft', stationId };
+    await made('/api/craft', { ...details, unitName: 'PWC 9' });
+    const { id: fleetCraft, version } = await made('/api/craft', details);
+    const linked = await opened('somebody fell in');
+    await write(linked, 'craft', { craft: [{ id: 'A', name: 'PWC 8', ours: true, fleetCraft }] });
+    const renamed = { ...details, unitName: 'PWC 28' };
+    await manager.put(`/api/craft/${fleetCraft}`).set('If-Match', `"${version}"`).send(renamed).expect(200);
+    expect(await references('?station=North%20dock')).toEqual([linked, bare]);
+    expect(await references('?station=North%20dock&craft=PWC%208')).toEqual([linked]);
+    expect(await references('?station=South%20dock')).toEqual([]);
+    const asked = { format: 'csv', subject: 'incidents', station: 'North dock' };
+    const { id } = (await create(manager, '/api/register-exports', asked).expect(202)).body as { id: string };
+    await expect
+      .poll(async () => (await manager.get(`/api/register-exports/${id}`)).body as object, {
+        timeout: 20_000,
+      })
+      .toMatchObject({ state: 'ready', total: 2 });
+  });
+
   it('calls nobody hurt only where everybody who is named is known to be unhurt', async () => {
     const unhurt = await opened('aground, all well');
     const person = { id: 'p', outcome: told('unhurt') };

@@ -5,7 +5,7 @@ import type { RegisterFilter } from '../../../shared/wire/register-queries.dto.j
 
 /** What an export holds, in a sentence: `nameFilter({ status: 'open' })` is `'Only incidents that are open.'` */
 export function nameFilter(filter: RegisterFilter): string {
-  const { status, openedFrom, openedUntil, outcome, reports, craft, casualty, hurt, q } = filter;
+  const { status, openedFrom, openedUntil, outcome, reports, craft, station, casualty, hurt, q } = filter;
   const parts = [
     status === undefined ? null : `that are ${status}`,
     openedFrom === undefined ? null : `opened from ${openedFrom}`,
@@ -13,6 +13,7 @@ export function nameFilter(filter: RegisterFilter): string {
     outcome === undefined ? null : `with a duty of which the outcome is "${OUTCOME_WORDS[outcome]}"`,
     reports === undefined ? null : `with reports that are ${reports}`,
     craft === undefined ? null : `with the craft ${craft}`,
+    station === undefined ? null : `with a craft of the station ${station}`,
     casualty === undefined ? null : `of the kind "${labelOf(casualty)}"`,
     hurt === undefined ? null : HURT_WORDS[hurt],
     q === undefined ? null : `in whose record stands: ${q}`,

@@ -17,6 +17,7 @@ const FILTER = {
   'outcome?': 'undetermined',
   'reports?': 'overdue',
   'craft?': 'PWC 7',
+  'station?': 'North dock',
   'casualty?': 'grounding',
   'hurt?': 'unknown',
   'q?': 'sandbar',

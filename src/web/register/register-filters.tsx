@@ -3,6 +3,7 @@ import { useAskAll } from '../ask/use-ask-all.js';
 import { Button } from '../look/button.js';
 import { Field } from '../look/field.js';
 import { Select } from '../look/select.js';
+import { useStations } from '../lists/use-stations.js';
 import { useSession } from '../session/session.js';
 import { register as say } from '../words/register.js';
 import { COUNSEL_FILTERS, type FilterName, type RegisterQuery, withPart } from './register-query.js';
@@ -17,6 +18,7 @@ export function RegisterFilters({ query, go }: FiltersProps) {
   const { me } = useSession();
   const isCounsel = me?.role === 'counsel';
   const craft = useAskAll<{ readonly unitName?: string }>(isCounsel ? null : '/api/craft', { keep: true });
+  const stations = useStations(!isCounsel).map(({ label }) => label);
   const names = (craft.data ?? []).flatMap(({ unitName }) => (unitName === undefined ? [] : [unitName]));
   const set = (name: FilterName | 'order', value: string): void => {
     const { [name]: before, ...rest } = query;
@@ -56,6 +58,7 @@ export function RegisterFilters({ query, go }: FiltersProps) {
         {has('outcome') && select('outcome', say.outcomes)}
         {has('hurt') && select('hurt', say.harms)}
         {has('craft') && select('craft', listed(names, query.craft))}
+        {has('station') && select('station', listed(stations, query.station))}
         {has('casualty') && select('casualty', casualties())}
         {day('from')}
         {day('until')}
@@ -77,6 +80,7 @@ export function setWords({
   outcome,
   hurt,
   craft,
+  station,
   casualty,
   from,
   until,
@@ -90,6 +94,7 @@ export function setWords({
     ...labelled(outcomes, `${filters.outcome}`, outcome),
     ...labelled(harms, filters.hurt, hurt),
     ...labelled({}, '', craft),
+    ...labelled({}, '', station),
     ...labelled(casualties, '', casualty),
     ...labelled({}, filters.from, from),
     ...labelled({}, filters.until, until),

@@ -1,7 +1,17 @@
 import { readWallClock } from '../../../shared/time/read-wall-clock.js';
 
 /** What narrows the list, by the names under which the address of the page holds them. */
-const FILTER_NAMES = ['status', 'reports', 'outcome', 'hurt', 'craft', 'casualty', 'from', 'until'] as const;
+const FILTER_NAMES = [
+  'status',
+  'reports',
+  'outcome',
+  'hurt',
+  'craft',
+  'station',
+  'casualty',
+  'from',
+  'until',
+] as const;
 export type FilterName = (typeof FILTER_NAMES)[number];
 
 const NAMES = ['q', 'order', 'after', ...FILTER_NAMES] as const;

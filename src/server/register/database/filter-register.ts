@@ -9,7 +9,7 @@ const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'inci
 
 /** Keeps, of the incidents that a query calls `i`, those that are asked for. */
 export function filterRegister(query: Query, filter: RegisterFilter, now: string): Query {
-  const { status, openedFrom, openedUntil, outcome, reports, craft, casualty, hurt, q } = filter;
+  const { status, openedFrom, openedUntil, outcome, reports, craft, station, casualty, hurt, q } = filter;
   if (status !== undefined) query.andWhere('i.status = :status', { status });
   if (openedFrom !== undefined) query.andWhere('i.opened_at >= :openedFrom', { openedFrom: utc(openedFrom) });
   if (openedUntil !== undefined)
@@ -20,6 +20,7 @@ export function filterRegister(query: Query, filter: RegisterFilter, now: string
     withDuty(query, 'd.settled = :unsettled AND d.overdue_after < :now', { unsettled: false, now });
   }
   if (craft !== undefined) withCraft(query, craft);
+  if (station !== undefined) withStation(query, station);
   if (casualty !== undefined) {
     const named = isIn(query, 'account', 'casualtyTypes', '= :casualty');
     query.andWhere(named, { casualty });
@@ -42,6 +43,29 @@ function withCraft(query: Query, craft: string): void {
   query.andWhere(`(${parts.join(' OR ')})`, { craft });
 }
 
+/**
+ * By the craft that the record links to the fleet, which may be called otherwise today, or by the names that stand for
+ * those that it does not link.
+ */
+function withStation(query: Query, station: string): void {
+  const link = linkedCraft(query);
+  const named = ['craft', 'call'].map((part) => isIn(query, part, 'craft', '= c.unit_name'));
+  query.andWhere(
+    `EXISTS (SELECT 1 FROM "craft" c JOIN "station" st ON st.id = c.station_id
+      WHERE st.name = :station AND (${[link, ...named].join(' OR ')}))`,
+    { station },
+  );
+}
+
+/** That the section on craft links the craft that a query calls `c`. */
+function linkedCraft(query: Query): string {
+  const [items, id] = isPostgres(query)
+    ? [`json_array_elements(CAST(s.document AS json) -> 'craft') AS e(value)`, `e.value ->> 'fleetCraft'`]
+    : [`json_each(s.document, '$.craft') AS e`, `json_extract(e.value, '$.fleetCraft')`];
+  return `EXISTS (SELECT 1 FROM "incident_section" s, ${items}
+    WHERE s.incident_id = i.id AND s.section = 'craft' AND ${id} = c.id)`;
+}
+
 const HARMED = ['injured', 'died', 'missing', 'not-back'];
 
 /** Nobody was hurt only where everybody who is named is known to be unhurt, and somebody is named. */
@@ -57,12 +81,13 @@ function withHurt(query: Query, hurt: Ternary): void {
 
 /** That some text of a list in the summary fits; each engine reads JSON in its own words. */
 function isIn(query: Query, part: string, list: string, condition: string): string {
-  const isPostgres = query.connection.options.type === 'postgres';
-  const texts = isPostgres
+  const texts = isPostgres(query)
     ? `json_array_elements_text(CAST(i.summary AS json) -> '${part}' -> '${list}') AS t(value)`
     : `json_each(i.summary, '$.${part}.${list}') AS t`;
   return `EXISTS (SELECT 1 FROM ${texts} WHERE t.value ${condition})`;
 }
+
+const isPostgres = (query: Query): boolean => query.connection.options.type === 'postgres';
 
 /** Instants are kept in UTC to the millisecond, so that the order of texts is that of time. */
 const utc = (instant: string): string => new Date(instant).toISOString();

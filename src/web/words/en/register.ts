@@ -20,6 +20,7 @@ export const register = {
     outcome: 'Some report is',
     hurt: 'Anyone hurt?',
     craft: 'Craft',
+    station: 'Station',
     casualty: 'Kind of occurrence',
     from: 'Opened from',
     until: 'Opened until',

@@ -20,6 +20,7 @@ export const register: RegisterWords = {
     outcome: 'Algún informe está',
     hurt: '¿Hay heridos?',
     craft: 'Embarcación',
+    station: 'Estación',
     casualty: 'Tipo de suceso',
     from: 'Abierto desde',
     until: 'Abierto hasta',
