@@ -12,6 +12,7 @@ import { CreateCalendarFeeds1795636800000 } from './1795636800000-calendar-feeds
 import { CreateCheckedBackups1795639200000 } from './1795639200000-checked-backups.js';
 import { CreateOutings1795642800000 } from './1795642800000-outings.js';
 import { CreatePacketLinks1795646400000 } from './1795646400000-packet-links.js';
+import { AddCounselLinks1795650000000 } from './1795650000000-counsel-links.js';
 import type { Migration } from './kit/migration.js';
 
 /** Every step of the schema, oldest first, for both engines. A step that has been released is never changed. */
@@ -30,4 +31,5 @@ export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreateCheckedBackups1795639200000,
   CreateOutings1795642800000,
   CreatePacketLinks1795646400000,
+  AddCounselLinks1795650000000,
 ];

@@ -227,11 +227,16 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'GET /api/incidents/:id/packets/:packet/archive': [...MANAGERS, 'counsel'],
   'POST /api/incidents/:id/packets/:packet/deliveries': MANAGERS,
   'POST /api/incidents/:id/packets/:packet/links': MANAGERS,
+  'POST /api/incidents/:id/packets/:packet/counsel-links': MANAGERS,
   'GET /api/incidents/:id/packets/:packet/links': [...MANAGERS, 'counsel'],
   'DELETE /api/incidents/:id/packets/:packet/links/:link': MANAGERS,
   // Whoever has the token of a link and was told its passcode.
+  'GET /api/collections/:token': ANYONE,
   'POST /api/collections/:token': ANYONE,
   'GET /api/collections/:token/archive': ANYONE,
+  // A packet with notes that a lawyer asked for: the service asks again which lawyer.
+  'GET /api/collections/:token/for-counsel': ['counsel'],
+  'GET /api/collections/:token/for-counsel/archive': ['counsel'],
   'GET /api/incident-history': MANAGERS,
   'GET /api/incident-history/workbook': MANAGERS,
   'GET /api/incident-history/paper': MANAGERS,

@@ -1,10 +1,16 @@
+import { once } from 'node:events';
+import { readFileSync } from 'node:fs';
+import { get, type IncomingMessage } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type Browser, create, DAY, describeHouse, type Person } from '../accounts/house.js';
+import { finish, sendPiece, startUpload } from '../evidence/evidence-desk.js';
 import { bodyOf } from '../follow-up/desk.js';
 import { FROM, serverAt } from '../mail/mail-house.js';
 import { PostOffice } from '../mail/post-office.js';
+import { download, type Link, mailsTo as mailsIn, nextMail } from './link-desk.js';
 import {
   draftFor,
   makePacket,
@@ -15,25 +21,11 @@ import {
 } from './packet-desk.js';
 import { readZip } from './read-zip.js';
 
-interface Link {
-  id: string;
-  state: string;
-  passcode: string;
-  triesLeft: number;
-  collectedAt: string | null;
-  collections: { what: string }[];
-}
-
 const office = await PostOffice.open();
 afterAll(() => office.close());
 const CLAIMS = { to: 'Kim Ortega, Red River Marine', address: 'claims@insurer.example' };
+const PHOTO = 'fixtures/evidence/photo-with-position.jpg';
 const WRONG = { passcode: '00000-00000' };
-
-/** What a mail says, without the encoding that long lines need (RFC 2045, 6.7). */
-const plainOf = (text: string): string =>
-  text
-    .replaceAll(/=\r\n/g, '')
-    .replaceAll(/=([0-9A-F]{2})/g, (_, hex: string) => String.fromCharCode(parseInt(hex, 16)));
 
 describeHouse(
   'a link to a packet',
@@ -53,29 +45,17 @@ describeHouse(
       packet = await makePacket(manager, incident, draftFor('insurer'));
     });
     const links = () => `/api/incidents/${incident}/packets/${packet.id}/links`;
-    const mailsTo = (address: string) => office.taken.filter(({ to }) => to.includes(address));
+    const mailsTo = (address: string) => mailsIn(office, address);
     /** Makes one, and gives what its mail and its sender say. */
     const send = async (more: object = {}): Promise<{ link: Link; at: string; mail: string }> => {
       const before = mailsTo(CLAIMS.address).length;
       const link = bodyOf<Link>(await create(manager, links(), { ...CLAIMS, ...more }).expect(201));
-      await expect.poll(() => mailsTo(CLAIMS.address).length).toBe(before + 1);
-      const mail = plainOf(mailsTo(CLAIMS.address).at(-1)?.text ?? '');
-      const token = /https:\/\/desk\.rental\.example\/collect\/([\w-]{43})/.exec(mail)?.[1] ?? '';
-      return { link, at: `/api/collections/${token}`, mail };
+      return { link, ...(await nextMail(office, CLAIMS.address, before)) };
     };
     const read = async (id: string): Promise<Link> => {
       const { items } = bodyOf<{ items: Link[] }>(await manager.get(links()).expect(200));
       return items.find((one) => one.id === id) ?? expect.fail('The link is not listed.');
     };
-    const download = (browser: Browser, at: string) =>
-      browser
-        .get(`${at}/archive`)
-        .buffer(true)
-        .parse((from, done) => {
-          const parts: Buffer[] = [];
-          from.on('data', (part: Buffer) => parts.push(part));
-          from.on('end', () => done(null, Buffer.concat(parts)));
-        });
 
     it('goes by mail, with the head and without a word of the record, and keeps no secret', async () => {
       const { link, at, mail } = await send();
@@ -107,6 +87,7 @@ describeHouse(
       };
       const { link, at } = await send();
       check('PacketLinkSent', link);
+      check('LinkStanding', (await house().browser().get(at)).body);
       check('Collection', (await house().browser().post(at).send({ passcode: link.passcode })).body);
       check('PacketLink', (await manager.delete(`${links()}/${link.id}`)).body);
       check('PacketLinkList', (await manager.get(links())).body);
@@ -140,7 +121,7 @@ describeHouse(
         purpose: 'The claim of 13 June',
       });
       expect(looked.body).toMatchObject({ head: packet.head });
-      const files = await readZip((await download(stranger, at).expect(200)).body as Buffer);
+      const files = await readZip((await download(stranger, `${at}/archive`).expect(200)).body as Buffer);
       expect([...files.keys()]).toContain('manifest.json');
       await expect.poll(async () => (await read(link.id)).collectedAt).not.toBeNull();
       expect((await read(link.id)).collections.map(({ what }) => what)).toEqual([
@@ -151,9 +132,42 @@ describeHouse(
       const { items } = bodyOf<{ items: Packet[] }>(await manager.get(`/api/incidents/${incident}/packets`));
       expect(items.find(({ id }) => id === packet.id)?.deliveries).toMatchObject([{ to: CLAIMS.to }]);
       await expect.poll(() => mailsTo(own).at(-1)?.text).toContain('a packet was collected');
-      await download(stranger, at).expect(200);
+      await download(stranger, `${at}/archive`).expect(200);
       await expect.poll(async () => (await read(link.id)).collections.length).toBe(5);
       expect(mailsTo(own).filter(({ text }) => text.includes('was collected'))).toHaveLength(1);
+    });
+
+    it('counts a download that breaks off as begun and not as collected, and begins it anew', async () => {
+      // Larger than what lies between two sockets of one machine, so that the service notices.
+      const photo = Buffer.concat([readFileSync(PHOTO), Buffer.alloc(16 * 1024 * 1024)]);
+      const PIECE = 4 * 1024 * 1024;
+      const file = await startUpload(manager, incident, photo.length, {
+        name: 'dock.jpg',
+        about: { people: [] },
+      });
+      for (let from = 0; from < photo.length; from += PIECE) {
+        await sendPiece(manager, incident, file, from, photo.subarray(from, from + PIECE)).expect(204);
+      }
+      await finish(manager, incident, file).expect(201);
+      const draft = draftFor('insurer', { strangers: [{ id: file, regions: [] }] });
+      packet = await makePacket(manager, incident, draft);
+      const { link, at } = await send();
+      const stranger = house().browser();
+      const looked = await stranger.post(at).send({ passcode: link.passcode }).expect(200);
+      const [cookie = ''] = (looked.headers['set-cookie'] as unknown as string[]).map(
+        (one) => one.split(';')[0],
+      );
+      await house().app.listen(0, '127.0.0.1');
+      const { port } = house().app.getHttpServer().address() as AddressInfo;
+      const asking = get({ port, host: '127.0.0.1', path: `${at}/archive`, headers: { cookie } });
+      const [answer] = (await once(asking, 'response')) as [IncomingMessage];
+      await once(answer, 'data');
+      answer.destroy();
+      const whole = (await download(stranger, `${at}/archive`).expect(200)).body as Buffer;
+      expect(whole.length).toBeGreaterThan(photo.length);
+      await expect
+        .poll(async () => (await read(link.id)).collections.map(({ what }) => what))
+        .toEqual(['looked', 'download-began', 'download-began', 'downloaded']);
     });
 
     it('locks after five wrong passcodes, however many come at one instant, and tells the sender', async () => {
@@ -165,6 +179,7 @@ describeHouse(
       const right = await house().browser().post(at).send({ passcode }).expect(403);
       expect(JSON.stringify(right.body)).toContain('locked');
       expect(await read(link.id)).toMatchObject({ state: 'locked', triesLeft: 0 });
+      expect((await house().browser().get(at)).body).toMatchObject({ state: 'locked', triesLeft: 0 });
       expect((await read(link.id)).collections.map(({ what }) => what)).toEqual(['locked']);
       await expect.poll(() => mailsTo(own).at(-1)?.text).toContain('is locked');
     });
@@ -175,6 +190,7 @@ describeHouse(
       await stranger.post(at).send({ passcode: link.passcode }).expect(200);
       const revoked = bodyOf<Link>(await manager.delete(`${links()}/${link.id}`).expect(200));
       expect(revoked.state).toBe('revoked');
+      expect((await stranger.get(at)).body).toMatchObject({ state: 'revoked', opensBy: 'passcode' });
       await stranger.get(`${at}/archive`).expect(404);
       await stranger.post(at).send({ passcode: link.passcode }).expect(404);
       await manager.delete(`${links()}/${link.id}`).expect(200);
@@ -184,6 +200,7 @@ describeHouse(
     it('opens nothing where it was cut off, and is not sent for what counsel alone takes out', async () => {
       const cut = await house().browser().post('/api/collections/no-such-token').send(WRONG).expect(404);
       expect(JSON.stringify(cut.body)).toContain('cut off');
+      await house().browser().get('/api/collections/no-such-token').expect(404);
       await create(manager, links(), { ...CLAIMS, days: 31 }).expect(422);
       await create(manager, links(), { to: 'Kim', address: 'a"b@insurer.example' }).expect(422);
       const { id } = await house().person('counsel');
@@ -199,6 +216,7 @@ describeHouse(
       const late = await house().browser().post(at).send({ passcode: link.passcode }).expect(404);
       expect(JSON.stringify(late.body)).toContain('has expired');
       expect((await read(link.id)).state).toBe('expired');
+      expect((await house().browser().get(at)).body).toMatchObject({ state: 'expired' });
     });
   },
   { mail: { kind: 'smtp', from: FROM, server: serverAt(office.port) } },

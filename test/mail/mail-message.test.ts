@@ -68,7 +68,9 @@ describe('what a mail says', () => {
     expiresAt: DUE,
     head: { size: 17, root: 'ab'.repeat(32), at: DUE },
     timeZone: ZONE,
-  };
+    opensBy: 'passcode',
+    language: 'en',
+  } as const;
 
   it('is a link to a packet, with the head of the log by choice and nothing of what the packet holds', () => {
     const { subject, body } = MailMessage.packet(packet);
@@ -80,6 +82,16 @@ describe('what a mail says', () => {
     );
     expect(MailMessage.packet({ ...packet, head: null }).body).not.toContain('abab');
     expect(withoutLinks(body)).toContain('\nhttps://desk.rental.example/collect/(sent)\n');
+  });
+
+  it('speaks Spanish to those who read it, and tells a lawyer to sign in', () => {
+    const { subject, body } = MailMessage.packet({ ...packet, language: 'es' });
+    expect(subject).toBe('Incidente 2026-0042: un paquete lo espera');
+    expect(body.replaceAll('\n', ' ')).toContain('hasta el sábado, 13 de junio de 2026, 11:20 a.m. CDT');
+    expect(body).toContain(`\n${packet.address}\n`);
+    const toCounsel = MailMessage.packet({ ...packet, opensBy: 'sign-in' }).body;
+    expect(toCounsel).toContain('sign in there');
+    expect(toCounsel).not.toContain('told another way');
   });
 
   it.each([

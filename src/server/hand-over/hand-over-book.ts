@@ -98,6 +98,10 @@ export interface KeptLink {
   expiresAt: string;
   at: string;
   by: SignedBy;
+  /** Account of the lawyer for whom alone it opens, where it holds notes that a lawyer asked for. */
+  counselAccount?: string;
+  /** Whether its mail holds the head of the packet's log. */
+  head?: 'yes' | 'no';
   revoked?: { at: string; by: SignedBy };
 }
 

@@ -7,18 +7,28 @@ import { HandOverForms } from './hand-over-forms.js';
 import { MatterReader } from './matter-reader.js';
 import { CollectionsController } from './links/collections.controller.js';
 import { Collections } from './links/collections.service.js';
+import { CounselCollectionsController } from './links/counsel-collections.controller.js';
+import { CounselCollections } from './links/counsel-collections.service.js';
 import { LinkLog } from './links/link-log.js';
+import { LinkPackets } from './links/link-packets.js';
 import { LinkSettings } from './links/link-settings.js';
 import { PacketLinksController } from './links/packet-links.controller.js';
 import { PacketLinksRepository } from './database/packet-links.repository.js';
 import { PacketLinks } from './links/packet-links.service.js';
+import { SendLinks } from './links/send-links.service.js';
 import { PacketStore } from './packet-store.js';
 import { PacketsController } from './packets.controller.js';
 import { PacketsService } from './packets.service.js';
 
 /** The file that leaves the house. */
 @Module({
-  controllers: [PacketsController, FirstNoticesController, PacketLinksController, CollectionsController],
+  controllers: [
+    PacketsController,
+    FirstNoticesController,
+    PacketLinksController,
+    CollectionsController,
+    CounselCollectionsController,
+  ],
 })
 export class HandOverModule {
   static with(forms: HandOverForms, { folder }: EvidenceSettings, links: LinkSettings): DynamicModule {
@@ -34,8 +44,11 @@ export class HandOverModule {
         FirstNoticesService,
         PacketLinksRepository,
         LinkLog,
+        LinkPackets,
         PacketLinks,
+        SendLinks,
         Collections,
+        CounselCollections,
       ],
     };
   }

@@ -3,21 +3,19 @@ import { Link } from 'wouter-preact';
 import { DefinitionRows } from '../look/section.js';
 import { tellInstant } from '../look/tell-instant.js';
 import { collect as say } from '../words/collect.js';
+import type { Collection } from './collection.js';
 
-/** What waits for somebody, as the service tells it to whoever gave the passcode. */
-export interface Collection {
-  readonly reference: string;
-  readonly sender: string;
-  readonly to: string;
-  readonly purpose: string;
-  readonly madeAt: string;
-  readonly until: string;
-  readonly files: number;
-  readonly head: { readonly size: number; readonly root: string };
+interface CollectedProps {
+  /** Address of the archive. */
+  readonly archive: string;
+  readonly note: string;
+  readonly collection: Collection;
+  /** Told when a download is asked for: the link may have been closed meanwhile. */
+  readonly onDownload: () => void;
 }
 
 /** Who sent what, why and until when, and the way to have it. */
-export function Collected({ path, collection }: { path: string; collection: Collection }) {
+export function Collected({ archive, note, collection, onDownload }: CollectedProps) {
   const { reference, sender, to, purpose, madeAt, until, files, head } = collection;
   const top = useRef<HTMLHeadingElement>(null);
   // What was pressed is gone; without this a keyboard and a screen reader would begin again at the top.
@@ -38,10 +36,10 @@ export function Collected({ path, collection }: { path: string; collection: Coll
           { term: say.head, value: <code>{`${head.size}:${head.root}`}</code>, about: say.headAbout },
         ]}
       />
-      <a class="button main" href={`${path}/archive`} download>
+      <a class="button main" href={archive} download onClick={onDownload}>
         {say.download}
       </a>
-      <p class="hint">{say.downloadNote}</p>
+      <p class="hint">{note}</p>
       <p class="links-line">
         <Link href="/check">{say.check}</Link>
       </p>

@@ -8,12 +8,22 @@ import { packetLink as say } from '../words/packet-link.js';
 
 const newKey = (): string => crypto.randomUUID();
 
+interface LinkFormProps {
+  /** Address of the links of the packet. */
+  readonly path: string;
+  /** For whom the packet was made. */
+  readonly name: string;
+  /** Whether whoever gets it may read Spanish sooner than English, as renters do. */
+  readonly asksLanguage: boolean;
+}
+
 /** Mails a link to a packet; the passcode is shown once, to be told by another way. */
-export function LinkForm({ path, name }: { path: string; name: string }) {
+export function LinkForm({ path, name, asksLanguage }: LinkFormProps) {
   const [to, setTo] = useState(name);
   const [address, setAddress] = useState('');
   const [days, setDays] = useState('');
   const [head, setHead] = useState<'yes' | 'no'>('yes');
+  const [language, setLanguage] = useState<'en' | 'es'>('en');
   const [key, setKey] = useState(newKey);
   const [sent, setSent] = useState<{ to: string; passcode: string | null } | null>(null);
   const { tell, pending, error } = useTell();
@@ -25,6 +35,7 @@ export function LinkForm({ path, name }: { path: string; name: string }) {
       to: to.trim(),
       address: address.trim(),
       head,
+      ...(asksLanguage && { language }),
       ...(days.trim() !== '' && { days: Number(days) }),
     };
     const answer = await tell<{ passcode: string | null }>(path, { method: 'POST', body, key }, [path]);
@@ -76,6 +87,17 @@ export function LinkForm({ path, name }: { path: string; name: string }) {
         value={head}
         onChoose={setHead}
       />
+      {asksLanguage && (
+        <Choice
+          legend={say.language}
+          options={[
+            { value: 'en', label: say.languages.en, about: say.languageAbout },
+            { value: 'es', label: say.languages.es },
+          ]}
+          value={language}
+          onChoose={setLanguage}
+        />
+      )}
       {error !== null && <ErrorState error={error} />}
       <Button type="submit" look="main" busy={pending}>
         {say.send}

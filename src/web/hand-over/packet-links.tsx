@@ -6,6 +6,8 @@ import { ErrorState } from '../look/notes.js';
 import { DefinitionRows } from '../look/section.js';
 import { tellInstant } from '../look/tell-instant.js';
 import { packetLink as say } from '../words/packet-link.js';
+import { CounselLinkForm } from './counsel-link-form.js';
+import type { PacketView } from './hand-over-answers.js';
 import { LinkForm } from './link-form.js';
 
 interface LinkView {
@@ -14,21 +16,21 @@ interface LinkView {
   readonly address: string;
   readonly expiresAt: string;
   readonly state: keyof typeof say.states;
+  readonly counselAccount?: string;
   readonly collectedAt: string | null;
   readonly collections: readonly { readonly at: string; readonly what: keyof typeof say.happened }[];
 }
 
 interface PacketLinksProps {
-  /** Address of the packet. */
-  readonly path: string;
-  /** For whom the packet was made. */
-  readonly name: string;
+  readonly incident: string;
+  readonly packet: PacketView;
   readonly makes: boolean;
 }
 
 /** The links to a packet: whether each still opens, everything that happened at it, and the way to take it back. */
-export function PacketLinks({ path: packet, name, makes }: PacketLinksProps) {
-  const path = `${packet}/links`;
+export function PacketLinks({ incident, packet, makes }: PacketLinksProps) {
+  const at = `/api/incidents/${incident}/packets/${packet.id}`;
+  const path = `${at}/links`;
   const { data, error, again } = useAsk<{ items: readonly LinkView[] }>(path);
   const telling = useTell();
   const links = data?.items ?? [];
@@ -54,13 +56,27 @@ export function PacketLinks({ path: packet, name, makes }: PacketLinksProps) {
           }))}
         />
       )}
-      {makes && <Fold title={say.title}>{() => <LinkForm path={path} name={name} />}</Fold>}
+      {makes && packet.privileged && (
+        <Fold title={say.counsel.title}>
+          {() => <CounselLinkForm incident={incident} path={`${at}/counsel-links`} links={path} />}
+        </Fold>
+      )}
+      {makes && !packet.privileged && (
+        <Fold title={say.title}>
+          {() => (
+            <LinkForm path={path} name={packet.name} asksLanguage={MAY_READ_SPANISH.has(packet.recipient)} />
+          )}
+        </Fold>
+      )}
     </>
   );
 }
 
-function aboutOf({ state, expiresAt, collectedAt, collections }: LinkView): string {
+const MAY_READ_SPANISH: ReadonlySet<string> = new Set(['renter', 'other-party']);
+
+function aboutOf({ state, expiresAt, counselAccount, collectedAt, collections }: LinkView): string {
   return [
+    ...(counselAccount === undefined ? [] : [say.counsel.signsIn]),
     say.states[state](tellInstant(expiresAt)),
     collectedAt === null ? say.notCollected : say.collected(tellInstant(collectedAt)),
     ...collections.map(({ at, what }) => say.happened[what](tellInstant(at))),

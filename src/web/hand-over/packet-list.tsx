@@ -75,9 +75,7 @@ function Packet({ id, packet, makes, isCounsel }: Omit<PacketListProps, 'packets
           </a>
         </p>
       )}
-      {!privileged && (
-        <PacketLinks path={`/api/incidents/${id}/packets/${packet.id}`} name={name} makes={makes} />
-      )}
+      <PacketLinks incident={id} packet={packet} makes={makes} />
       {makes && <Fold title={say.deliver}>{() => <DeliveryForm id={id} packet={packet.id} />}</Fold>}
     </article>
   );

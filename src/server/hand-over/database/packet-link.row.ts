@@ -20,8 +20,10 @@ export class PacketLinkRow {
   @TextColumn() packetId: string;
   /** SHA-256 of 256 bits by chance. */
   @TextColumn() tokenHash: string;
-  /** argon2id. */
+  /** argon2id; of a link for counsel, of a passcode that nobody was told. */
   @TextColumn() passcodeHash: string;
+  /** The account of counsel that alone opens it, signed in; null where the passcode does. */
+  @TextColumn({ nullable: true }) counselAccount: string | null;
   @IntegerColumn() triesLeft: number;
   @InstantColumn() expiresAt: string;
   /** `revoked` or `locked`; null while it opens. */

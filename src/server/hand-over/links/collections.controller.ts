@@ -1,38 +1,45 @@
-import {
-  Body,
-  Controller,
-  Get,
-  HttpCode,
-  Logger,
-  Param,
-  Post,
-  Req,
-  Res,
-  StreamableFile,
-} from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Param, Post, Req, Res, type StreamableFile } from '@nestjs/common';
 import { ApiProduces, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { CollectionDto } from '../../../../shared/wire/packet-link-requests.dto.js';
+import { CollectionDto, PERMIT_MS } from '../../../../shared/wire/packet-link-requests.dto.js';
 import { readRecordInput } from '../../../../shared/wire/record-reading.js';
 import { readCookie, writeCookie } from '../../accounts/accounts.api.js';
 import { DescribeRoute } from '../../platform/http/describe-route.js';
 import { MayUse } from '../../platform/http/may-use.js';
 import { readInput } from '../../platform/http/read-input.js';
-import { type Collection, Collections, PERMIT_MS } from './collections.service.js';
+import { Collections } from './collections.service.js';
+import { type Collection, LinkPackets, type LinkStanding } from './link-packets.js';
+import { closeToOthers, sendArchive } from './send-archive.js';
 
 const params = { token: 'q3vX0lJ4b8mS6t1yZ9wK2nR5cD7fG0hA3eB6uL8iPoM' };
-const REFUSES = {
-  403: 'The passcode is not right, or the link is locked.',
-  404: 'Nothing opens here: the link was cut off, has expired or was taken back.',
-};
+const NOTHING = { 404: 'Nothing opens here: the link was cut off, has expired or was taken back.' };
+const REFUSES = { ...NOTHING, 403: 'The passcode is not right, or the link is locked.' };
 
 /** For somebody who was sent a link and told a passcode, and has no account. */
 @ApiTags('hand-over')
 @Controller('api/collections/:token')
 export class CollectionsController {
-  private readonly logger = new Logger('Collections');
+  constructor(
+    private readonly collections: Collections,
+    private readonly packets: LinkPackets,
+  ) {}
 
-  constructor(private readonly collections: Collections) {}
+  @Get()
+  @MayUse('anyone')
+  @DescribeRoute({
+    operationId: 'readLinkStanding',
+    summary: 'Whether a link opens, until when, and by what; nothing of the packet, and no look of it',
+    params,
+    answer: 'LinkStanding',
+    refuses: { 404: 'There is no such link.' },
+  })
+  async standing(
+    @Param('token') token: string,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ): Promise<LinkStanding> {
+    closeToOthers(reply);
+    return this.packets.standing(token);
+  }
 
   @Post()
   @HttpCode(200)
@@ -75,25 +82,7 @@ export class CollectionsController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<StreamableFile> {
-    const { name, bytes, received } = await this.collections.archive(
-      token,
-      readCookie(request, 'desk_collection'),
-    );
-    closeToOthers(reply);
-    // The last byte went to the connection; a download that broke off ends without this.
-    reply.raw.once('finish', () => {
-      received().catch((error: unknown) => {
-        this.logger.error(error instanceof Error ? error.stack : error);
-      });
-    });
-    return new StreamableFile(bytes, {
-      type: 'application/zip',
-      disposition: `attachment; filename="${name}"`,
-    });
+    const permit = readCookie(request, 'desk_collection');
+    return sendArchive(reply, await this.collections.archive(token, permit));
   }
-}
-
-/** Nothing on the way keeps a copy; that nothing is indexed and no address passed on is said of every answer. */
-function closeToOthers(reply: FastifyReply): void {
-  void reply.headers({ 'cache-control': 'no-store' });
 }

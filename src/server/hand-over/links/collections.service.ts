@@ -1,41 +1,22 @@
 import { timingSafeEqual } from 'node:crypto';
-import type { Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
+import { PERMIT_MS } from '../../../../shared/wire/packet-link-requests.dto.js';
 import { hashOf, newToken, Passwords, readCode } from '../../accounts/accounts.api.js';
 import { Clock } from '../../platform/clock.js';
 import { refuse } from '../../platform/http/refuse.js';
 import { ServiceSections } from '../../record/record.api.js';
-import { HandOverBook, type KeptPacket } from '../hand-over-book.js';
-import { PacketFileMissingError, PacketStore } from '../packet-store.js';
-import { writePacketZip } from '../write-packet-zip.js';
-import { LinkLog } from './link-log.js';
-import { stateOf } from './link-views.js';
 import type { PacketLinkRow } from '../database/packet-link.row.js';
 import { MOST_TRIES, PacketLinksRepository } from '../database/packet-links.repository.js';
+import { LinkLog } from './link-log.js';
+import { assertOpen, type Collection, type LeavingArchive, LinkPackets, LOCKED } from './link-packets.js';
 
-/** How long whoever gave the passcode may begin downloads without giving it again. */
-export const PERMIT_MS = 30 * 60_000;
-
-/** What a recipient is told: who sent what, why, and until when. Nothing of the record itself. */
-export interface Collection {
-  readonly reference: string;
-  readonly sender: string;
-  readonly to: string;
-  readonly purpose: string;
-  readonly madeAt: string;
-  readonly until: string;
-  readonly files: number;
-  readonly head: KeptPacket['head'];
-}
-
-/** Collects a packet by its link, for somebody who has no account. */
+/** Collects a packet by its link and passcode, for somebody who has no account. */
 @Injectable()
 export class Collections {
   constructor(
     private readonly links: PacketLinksRepository,
     private readonly log: LinkLog,
-    private readonly book: HandOverBook,
-    private readonly store: PacketStore,
+    private readonly packets: LinkPackets,
     private readonly sections: ServiceSections,
     private readonly passwords: Passwords,
     private readonly clock: Clock,
@@ -50,6 +31,7 @@ export class Collections {
     // The same work for a link that never was, so that the time tells nothing.
     if (row === null) await this.passwords.fits(passcode, null);
     const open = assertOpen(row, this.clock.now());
+    if (open.counselAccount !== null) refuse(403, FOR_COUNSEL);
     if (!(await this.sections.run(() => this.links.charge(open.id)))) refuse(403, LOCKED);
     if (!(await this.passwords.fits(readCode(passcode), open.passcodeHash))) return this.refuseTry(open);
     const permit = newToken();
@@ -65,25 +47,14 @@ export class Collections {
       });
       await this.log.note(open, 'looked');
     });
-    return { collection: await this.tell(open), permit };
+    return { collection: await this.packets.tell(open), permit };
   }
 
-  /** The archive; that a download begins is written down before its first byte leaves. */
-  async archive(
-    token: string,
-    permit: string | undefined,
-  ): Promise<{ name: string; bytes: Readable; received: () => Promise<void> }> {
+  /** @throws ProblemException 404 where nothing opens; 403 without a permit */
+  async archive(token: string, permit: string | undefined): Promise<LeavingArchive> {
     const row = assertOpen(await this.links.byToken(hashOf(token)), this.clock.now());
     if (!fitsPermit(row, permit, this.clock.now())) refuse(403, 'Give the passcode first, then download.');
-    const packet = await this.packetOf(row);
-    const entries = await this.entriesOf(packet);
-    await this.sections.run(() => this.log.note(row, 'download-began'));
-    const { reference } = await this.sections.outline(row.incidentId);
-    return {
-      name: `incident-${reference}-${packet.recipient}-${packet.madeAt.slice(0, 10)}.zip`,
-      bytes: writePacketZip(entries, packet.madeAt),
-      received: () => this.sections.run(() => this.log.noteReceived(row)),
-    };
+    return this.packets.archive(row);
   }
 
   private async refuseTry(link: PacketLinkRow): Promise<never> {
@@ -102,36 +73,6 @@ export class Collections {
       '/passcode',
     );
   }
-
-  private async tell(row: PacketLinkRow): Promise<Collection> {
-    const { to, by } = await this.log.linkOf(row);
-    const { purpose, madeAt, files, head } = await this.packetOf(row);
-    const { reference } = await this.sections.outline(row.incidentId);
-    return { reference, sender: by.person, to, purpose, madeAt, until: row.expiresAt, files, head };
-  }
-
-  private async packetOf({ incidentId, packetId }: PacketLinkRow): Promise<KeptPacket> {
-    const packet = (await this.book.read(incidentId)).find(({ id }) => id === packetId);
-    if (packet === undefined) throw new Error(`There is no packet ${packetId}.`);
-    return packet;
-  }
-
-  private async entriesOf(packet: KeptPacket) {
-    try {
-      return await this.store.entries(packet);
-    } catch (error) {
-      if (!(error instanceof PacketFileMissingError)) throw error;
-      return refuse(409, 'A file of it is no longer there: ask whoever sent it for a new packet.');
-    }
-  }
-}
-
-function assertOpen(row: PacketLinkRow | null, now: string): PacketLinkRow {
-  if (row === null) return refuse(404, NOTHING);
-  const state = stateOf(row, now);
-  if (state === 'locked') return refuse(403, LOCKED);
-  if (state !== 'open') return refuse(404, CLOSED[state]);
-  return row;
 }
 
 function fitsPermit(
@@ -143,11 +84,5 @@ function fitsPermit(
   return timingSafeEqual(Buffer.from(hashOf(permit)), Buffer.from(permitHash));
 }
 
-const NOTHING =
-  'There is nothing to collect at this address: it may have been cut off. Open the link of the mail whole.';
-const CLOSED = {
-  expired: 'The link has expired: ask whoever sent it for a new one.',
-  revoked: 'The link was taken back: ask whoever sent it.',
-} as const;
-const LOCKED =
-  'The link is locked after too many wrong passcodes, and whoever sent it can see that: ask them for a new one.';
+const FOR_COUNSEL =
+  'It holds notes that a lawyer asked for: that lawyer opens it by signing in, and nobody by a passcode.';

@@ -56,7 +56,7 @@ export class LinkLog {
     const delivery = {
       id: randomUUID(),
       to,
-      way: 'collected by link, with the passcode',
+      way: row.counselAccount === null ? BY_PASSCODE : BY_SIGN_IN,
       at: this.clock.now(),
       by,
     };
@@ -82,6 +82,9 @@ export class LinkLog {
     });
   }
 }
+
+const BY_PASSCODE = 'collected by link, with the passcode';
+const BY_SIGN_IN = 'collected by link, signed in';
 
 const actorOf = ({ to }: KeptLink): ServiceActor => ({
   kind: 'service',

@@ -1,4 +1,8 @@
-import { CollectionDto, PacketLinkDto } from '../../../../shared/wire/packet-link-requests.dto.js';
+import {
+  CollectionDto,
+  CounselLinkDto,
+  PacketLinkDto,
+} from '../../../../shared/wire/packet-link-requests.dto.js';
 import { schemaOf } from '../../../../shared/wire/record-schema.js';
 import { COLLECTED } from '../hand-over-book.js';
 import { count, hash, instant, listOf, object, type Schema, SIGNED_BY, text } from '../schema-parts.js';
@@ -18,7 +22,11 @@ const LINK = {
   collectedAt: { type: ['string', 'null'], format: 'date-time' },
   collections: listOf(object({ id: text, at: instant, what: { enum: COLLECTED } })),
 };
-const REVOKED = { revoked: object({ at: instant, by: SIGNED_BY }) };
+const OPTIONAL = {
+  counselAccount: { ...text, description: 'The account of counsel for which alone it opens.' },
+  head: { enum: ['yes', 'no'] },
+  revoked: object({ at: instant, by: SIGNED_BY }),
+};
 
 /** What links are asked and what they answer, for the API's document. */
 export const LINK_SCHEMAS: Record<string, Schema> = {
@@ -26,7 +34,11 @@ export const LINK_SCHEMAS: Record<string, Schema> = {
     ...schemaOf(PacketLinkDto),
     examples: [{ to: 'Kim Ortega, Red River Marine Insurance', address: 'claims@insurer.example', days: 14 }],
   },
-  PacketLink: object(LINK, REVOKED),
+  CounselLinkDraft: {
+    ...schemaOf(CounselLinkDto),
+    examples: [{ counsel: '5f0c7a3e-2b1d-4c59-9d0e-2f4f6a1c7b10', days: 14 }],
+  },
+  PacketLink: object(LINK, OPTIONAL),
   PacketLinkSent: object(
     {
       ...LINK,
@@ -35,9 +47,15 @@ export const LINK_SCHEMAS: Record<string, Schema> = {
         description: 'Shown once, to be told by another way than the mail; null for a retry.',
       },
     },
-    REVOKED,
+    OPTIONAL,
   ),
-  PacketLinkList: object({ items: listOf(object(LINK, REVOKED)) }),
+  PacketLinkList: object({ items: listOf(object(LINK, OPTIONAL)) }),
+  LinkStanding: object({
+    state: { enum: LINK_STATES },
+    opensBy: { enum: ['passcode', 'sign-in'] },
+    triesLeft: count,
+    until: instant,
+  }),
   CollectionPasscode: { ...schemaOf(CollectionDto), examples: [{ passcode: '7km2x-0pq4t' }] },
   Collection: object({
     reference: text,

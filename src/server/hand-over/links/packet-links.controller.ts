@@ -1,7 +1,7 @@
 import { Body, Controller, Delete, Get, Headers, HttpCode, Param, Post, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
-import { PacketLinkDto } from '../../../../shared/wire/packet-link-requests.dto.js';
+import { CounselLinkDto, PacketLinkDto } from '../../../../shared/wire/packet-link-requests.dto.js';
 import { readRecordInput } from '../../../../shared/wire/record-reading.js';
 import { CurrentPerson, type PersonActor } from '../../accounts/accounts.api.js';
 import { DescribeRoute } from '../../platform/http/describe-route.js';
@@ -10,6 +10,7 @@ import { readIdempotencyKey } from '../../platform/http/idempotency-key.js';
 import { MayUse } from '../../platform/http/may-use.js';
 import { readInput } from '../../platform/http/read-input.js';
 import { PacketLinks } from './packet-links.service.js';
+import { SendLinks } from './send-links.service.js';
 
 const PACKET = {
   id: 'd4e8b7a0-3c62-4f1d-a6a7-1b2c3d4e5f03',
@@ -20,11 +21,14 @@ const NOT_THERE = { 404: 'There is no such incident for you, or no such packet o
 
 /** Links by which somebody without an account collects a packet. */
 @ApiTags('hand-over')
-@Controller('api/incidents/:id/packets/:packet/links')
+@Controller('api/incidents/:id/packets/:packet')
 export class PacketLinksController {
-  constructor(private readonly links: PacketLinks) {}
+  constructor(
+    private readonly links: PacketLinks,
+    private readonly sending: SendLinks,
+  ) {}
 
-  @Post()
+  @Post('links')
   @MayUse('manager', 'administrator')
   @DescribeRoute({
     operationId: 'sendPacketLink',
@@ -51,11 +55,40 @@ export class PacketLinksController {
     @CurrentPerson() actor: PersonActor,
   ): Promise<object> {
     const draft = readInput(readRecordInput(PacketLinkDto, body));
-    const made = await this.links.make({ incident, packet }, draft, readIdempotencyKey(key), actor);
+    const made = await this.sending.toAnybody({ incident, packet }, draft, readIdempotencyKey(key), actor);
     return answerCreated(reply, `/api/incidents/${incident}/packets/${packet}/links`, made);
   }
 
-  @Get()
+  @Post('counsel-links')
+  @MayUse('manager', 'administrator')
+  @DescribeRoute({
+    operationId: 'sendCounselLink',
+    summary: 'Mails a link to a packet with notes for counsel; it opens for that lawyer alone, signed in',
+    description: 'There is no passcode: whoever sends it can open it no more than the mail can.',
+    params: PACKET,
+    body: 'CounselLinkDraft',
+    answer: 'PacketLink',
+    status: 201,
+    once: true,
+    refuses: {
+      ...NOT_THERE,
+      409: 'It holds no notes for counsel, or the service does not know its public address.',
+    },
+  })
+  async makeForCounsel(
+    @Res({ passthrough: true }) reply: FastifyReply,
+    @Param('id') incident: string,
+    @Param('packet') packet: string,
+    @Body() body: unknown,
+    @Headers('idempotency-key') key: string | undefined,
+    @CurrentPerson() actor: PersonActor,
+  ): Promise<object> {
+    const draft = readInput(readRecordInput(CounselLinkDto, body));
+    const made = await this.sending.toCounsel({ incident, packet }, draft, readIdempotencyKey(key), actor);
+    return answerCreated(reply, `/api/incidents/${incident}/packets/${packet}/links`, made);
+  }
+
+  @Get('links')
   @MayUse('manager', 'administrator', 'counsel')
   @DescribeRoute({
     operationId: 'listPacketLinks',
@@ -72,7 +105,7 @@ export class PacketLinksController {
     return this.links.list({ incident, packet }, actor);
   }
 
-  @Delete(':link')
+  @Delete('links/:link')
   @HttpCode(200)
   @MayUse('manager', 'administrator')
   @DescribeRoute({

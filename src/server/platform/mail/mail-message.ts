@@ -1,3 +1,4 @@
+import { PACKET_WORDS, type PacketLanguage } from './packet-mail-words.js';
 import { assertTimeZone, showInstant } from './show-instant.js';
 
 /** Why a mail about an incident is sent. There is no place for words of the record. */
@@ -57,19 +58,26 @@ export class MailMessage {
    * then can be shown to be unchanged against it.
    * @throws TypeError for anything else than a reference, a link of this desk, instants, a head and a zone
    */
-  static packet({ reference, address, expiresAt, head, timeZone }: PacketParts): MailMessage {
+  static packet({
+    reference,
+    address,
+    expiresAt,
+    head,
+    timeZone,
+    opensBy,
+    language,
+  }: PacketParts): MailMessage {
     assertTimeZone(timeZone);
     if (!LINK.test(address)) throw new TypeError('A mail holds a link of this desk and no other text.');
-    const subject = `Incident ${plain(reference)}: a packet waits for you`;
+    const say = PACKET_WORDS[language];
     return new MailMessage(
       'packet-link',
-      subject,
+      say.subject(plain(reference)),
       textOf([
-        `A packet about incident ${reference} waits for you until ${showInstant(expiresAt, timeZone)}:`,
+        say.waits(reference, showInstant(expiresAt, timeZone, language)),
         address,
-        'It opens with a passcode that you are told another way. Whoever looks or downloads is written down. ' +
-          'Mail passes many hands, so it does not say what happened.',
-        ...(head === null ? [] : witnessOf(head, timeZone)),
+        `${say.opensBy[opensBy]} ${say.logged}`,
+        ...(head === null ? [] : witnessOf(head, timeZone, language)),
       ]),
     );
   }
@@ -116,6 +124,8 @@ export interface PacketParts {
   /** That of the record's log at an instant; null where the sender leaves it out. */
   readonly head: { readonly size: number; readonly root: string; readonly at: string } | null;
   readonly timeZone: string;
+  readonly opensBy: 'passcode' | 'sign-in';
+  readonly language: PacketLanguage;
 }
 
 export interface PacketNoticeParts {
@@ -143,14 +153,18 @@ export interface DigestParts {
   readonly timeZone: string;
 }
 
-function witnessOf({ size, root, at }: NonNullable<PacketParts['head']>, timeZone: string): string[] {
+function witnessOf(
+  { size, root, at }: NonNullable<PacketParts['head']>,
+  timeZone: string,
+  language: PacketLanguage,
+): string[] {
   if (!Number.isSafeInteger(size) || !/^[0-9a-f]{64}$/.test(root)) {
     throw new TypeError('A mail holds the head of a log as size and SHA-256.');
   }
   return [
-    `Please keep this mail. The head of the record's log on ${showInstant(at, timeZone)} was`,
+    PACKET_WORDS[language].witness(showInstant(at, timeZone, language)),
     `${size}:${root}`,
-    'With it anybody can check later that what the record said then was not changed.',
+    PACKET_WORDS[language].use,
   ];
 }
 

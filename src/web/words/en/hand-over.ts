@@ -79,7 +79,8 @@ export const handOver = {
   makeIt: 'Make the packet',
   making: 'Making it. This may take a minute.',
   made: 'Made, and kept. It stands in the list below.',
-  privilegedNote: 'It holds notes that a lawyer asked for: only assigned counsel takes it out.',
+  privilegedNote:
+    'It holds notes that a lawyer asked for: only assigned counsel takes it out, or collects it by a link.',
   packets: 'Packets that were made',
   none: 'No packet was made yet.',
   packetOf: (recipient: string, name: string) => `${recipient}: ${name}`,
