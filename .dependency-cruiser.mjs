@@ -50,6 +50,7 @@ const MODULES = [
   'follow-up',
   'report',
   'hand-over',
+  'requests',
   'register',
   'backup',
   'demo',

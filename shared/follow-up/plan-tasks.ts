@@ -5,9 +5,11 @@ import type { Duty } from '../determination/determination.js';
 import { nameJurisdiction, nameKind } from '../determination/duty-words.js';
 import type { RentalRecordRule } from '../law/list-rental-records.js';
 import type { IncidentRecord } from '../record/incident-record.js';
+import type { RequestOfIncident } from '../record/legal-request.js';
 import { plusHours, zoneClock, type ZoneClock } from '../time/zone-clock.js';
 import type { ClaimsClock } from './claims-clocks.js';
 import { readSituation, type Situation } from './read-situation.js';
+import { requestSubjects } from './request-subjects.js';
 import type { DueRule, TaskOwner, TaskTemplate } from './task-template.js';
 
 /** A report with what changed about it, each in words. */
@@ -24,6 +26,8 @@ export interface FollowUpCase {
   readonly conduct?: readonly Duty[];
   /** Of the states in which it may have happened: `listRentalRecords`. */
   readonly rentalRecords?: readonly RentalRecordRule[];
+  /** Requests that concern it or did, as its record says them. */
+  readonly requests?: readonly RequestOfIncident[];
   /** What about reports that were signed or filed is not as it was, and nobody has answered yet. */
   readonly reopened: readonly ReopenedReport[];
   readonly clocks: readonly ClaimsClock[];
@@ -146,6 +150,11 @@ function subjectsOf(template: TaskTemplate, situation: Situation, at: FollowUpCa
         words: { state: name, law },
         ...(citation !== null && { citations: citation }),
       }));
+    case 'request':
+    case 'unread-request':
+    case 'request-for-counsel':
+    case 'request-to-object':
+      return requestSubjects(template.for, at.requests ?? [], at.zone);
   }
 }
 
@@ -220,6 +229,15 @@ function dueOf(
         at: from === undefined ? null : clock.plusCalendarDays(from, -due.days),
         why: `${due.days} days before the clock runs out.`,
       };
+    case 'as-asked':
+      return typeof by === 'number'
+        ? { at: by, why: 'The time that the paper, or the law about it, gives.' }
+        : { at: null, why: 'Nobody has stated a time: treat it as due now.' };
+    case 'hours-after-receipt':
+      return {
+        at: plusHours(from ?? learnedAt, due.hours),
+        why: `${due.hours} hours after the paper came.`,
+      };
     case 'duty': {
       const instant = duty === undefined ? null : earliestDue(duty);
       const basis = duty?.dueBasis ?? 'No time is known: treat it as due now.';
@@ -267,5 +285,7 @@ function restsOn(
       return [...harm];
     case 'duty':
       return [...triggersOf(duty), ...changes];
+    case 'request':
+      return [...changes];
   }
 }

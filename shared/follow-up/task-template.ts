@@ -26,7 +26,8 @@ export type TaskOwner = (typeof TASK_OWNERS)[number];
 /**
  * What a task is planned for: once for the incident, or for each of our craft, each notice and each report that is
  * required, each duty to do or keep something, each duty that cannot be told yet, each promise made to somebody, each claims
- * clock, what each state concerned says of rental records.
+ * clock, what each state concerned says of rental records; each request that concerns the incident, and those of them that
+ * nobody has read, that counsel has to see first, and to which a known time to object runs.
  */
 export type TaskReach =
   | 'incident'
@@ -37,7 +38,11 @@ export type TaskReach =
   | 'open-duty'
   | 'promise'
   | 'claims-clock'
-  | 'rental-record';
+  | 'rental-record'
+  | 'request'
+  | 'unread-request'
+  | 'request-for-counsel'
+  | 'request-to-object';
 
 export type DueRule =
   /** The moment the business learned of it. */
@@ -49,11 +54,14 @@ export type DueRule =
   | { readonly rule: 'duty'; readonly plusHours: number }
   /** When it was promised for; where nobody said when, so many hours after it was promised. */
   | { readonly rule: 'as-promised'; readonly elseHours: number }
-  | { readonly rule: 'days-before-clock'; readonly days: number };
+  | { readonly rule: 'days-before-clock'; readonly days: number }
+  /** When the paper or the law about it says; null where neither does. */
+  | { readonly rule: 'as-asked' }
+  | { readonly rule: 'hours-after-receipt'; readonly hours: number };
 
 export interface TaskTemplate {
   readonly id: string;
-  /** May hold `{craft}`, `{duty}`, `{to}`, `{party}`, `{clock}` and `{state}`; never a name or a medical detail. */
+  /** May hold `{craft}`, `{duty}`, `{to}`, `{party}`, `{clock}`, `{state}` and `{request}`; never a name or a medical detail. */
   readonly title: string;
   /** May hold `{law}`, the law that a rental record rests on. */
   readonly why: string;
@@ -67,7 +75,7 @@ export interface TaskTemplate {
   /** What whoever completes it writes down or attaches. */
   readonly evidence: string;
   /** What, when it grows after the work was done, calls for the work again. */
-  readonly restsOn: 'nothing' | 'people' | 'harm' | 'duty';
+  readonly restsOn: 'nothing' | 'people' | 'harm' | 'duty' | 'request';
   /** Goes to the next person of the roster until somebody acknowledges it. */
   readonly escalates: boolean;
 }

@@ -15,6 +15,7 @@ const KINDS: Readonly<Record<string, Attachment>> = {
   'outside-evidence/items': 'outside-evidence',
   'holds/holds': 'hold',
   'holds/withdrawals': 'hold',
+  'requests/requests': 'request',
   'decisions/decisions': 'decision',
   'decisions/reopenings': 'decision',
   'filings/filings': 'filing',

@@ -18,6 +18,8 @@ export interface DecidedFile {
 export interface FiledCopies {
   /** Ids of files that are copies of reports which were made. */
   readonly copies: ReadonlySet<string>;
+  /** Ids of files that show a paper by which somebody asked for records. */
+  readonly requests: ReadonlySet<string>;
 }
 
 /**
@@ -27,11 +29,11 @@ export interface FiledCopies {
 export function decideFile(
   file: EvidenceFile,
   record: IncidentRecord,
-  { copies }: FiledCopies,
+  filed: FiledCopies,
   profile: Profile,
   sender: SenderChoices,
 ): DecidedFile {
-  const kind = kindOf(file, record, copies);
+  const kind = kindOf(file, record, filed);
   const owner = ownerOf(file, record);
   if (file.withdrawn !== undefined) return stays(file, kind, 'Its content was withdrawn.');
   const verdict = decideItem({ kind, id: file.id, owner }, profile, sender);
@@ -71,7 +73,8 @@ function stays(file: EvidenceFile, kind: Attachment, reason: string): DecidedFil
   return { file, kind, verdict: { does: 'stays', reason, by: 'profile' }, blur: [] };
 }
 
-function kindOf(file: EvidenceFile, record: IncidentRecord, copies: ReadonlySet<string>): Attachment {
+function kindOf(file: EvidenceFile, record: IncidentRecord, { copies, requests }: FiledCopies): Attachment {
+  if (requests.has(file.id)) return 'request';
   if (copies.has(file.id)) return 'filed-report';
   if (file.about.statement !== undefined) return 'statement-original';
   if (evidenceIsRestricted(file, record.sections.people ?? {})) return 'restricted-file';

@@ -41,6 +41,7 @@ export const ATTACHMENTS = [
   'determination',
   'task',
   'hold',
+  'request',
   'privileged',
   'earlier-value',
   'reason-for-change',

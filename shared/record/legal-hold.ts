@@ -1,9 +1,16 @@
 import type { Consequence } from './weigh-consequence.js';
 
 /** Why everything about an incident has to be kept as it is. */
-export type HoldCause = 'death' | 'missing' | 'beyond-first-aid' | 'claim' | 'by-hand';
+export type HoldCause = 'death' | 'missing' | 'beyond-first-aid' | 'claim' | 'request' | 'by-hand';
 
-export const HOLD_CAUSES: readonly HoldCause[] = ['death', 'missing', 'beyond-first-aid', 'claim', 'by-hand'];
+export const HOLD_CAUSES: readonly HoldCause[] = [
+  'death',
+  'missing',
+  'beyond-first-aid',
+  'claim',
+  'request',
+  'by-hand',
+];
 
 /** Somebody who keeps things that bear on the incident, and has to know that nothing of them may go. */
 export interface Custodian {
@@ -34,7 +41,7 @@ export interface HoldRelease {
 export interface LegalHold {
   id: string;
   cause: HoldCause;
-  /** Ids of the people or the entries of the contact log that it started with; it may name none. */
+  /** Ids of the people, the entries of the contact log or the request that it started with; it may name none. */
   of: string[];
   since: string;
   startedBy: string;

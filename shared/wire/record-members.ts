@@ -25,9 +25,11 @@ export type Member =
 
 const declared = new Map<object, Map<string, Member>>();
 
-/** The members of a class of the record, in the order in which they were declared. */
+/** The members of a class of the record, in the order in which they were declared; those of the class it extends first. */
 export function membersOf(shape: Shape): ReadonlyMap<string, Member> {
-  return declared.get(shape.prototype as object) ?? new Map<string, Member>();
+  const own = declared.get(shape.prototype as object) ?? new Map<string, Member>();
+  const base = Object.getPrototypeOf(shape) as Shape;
+  return base === Function.prototype ? own : new Map([...membersOf(base), ...own]);
 }
 
 /** A value that may be left out. */

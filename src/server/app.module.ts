@@ -39,6 +39,8 @@ import { RecordModule } from './record/record.module.js';
 import { RegisterModule } from './register/register.module.js';
 import { ReportForms } from './report/report.api.js';
 import { ReportModule } from './report/report.module.js';
+import { REQUEST_ROWS } from './requests/requests.api.js';
+import { RequestsModule } from './requests/requests.module.js';
 import { VocabularyModule } from './vocabulary/vocabulary.module.js';
 
 /** What the modules are handed when the service is put together. */
@@ -91,6 +93,7 @@ export class AppModule {
             ...DECISION_ROWS,
             ...FOLLOW_UP_ROWS,
             ...HAND_OVER_ROWS,
+            ...REQUEST_ROWS,
             ...BACKUP_ROWS,
           ],
           migrations: ALL_MIGRATIONS,
@@ -111,6 +114,7 @@ export class AppModule {
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
         ReportModule.with(ReportForms.read()),
         HandOverModule.with(readHandOverForms(), evidence, links),
+        RequestsModule,
         RegisterModule,
         BackupModule,
         HealthModule.with({ packs, version: published.version }),

@@ -21,6 +21,7 @@ import { loadRulePacks, readRulePacks, withCorrections } from './law/law.api.js'
 import { loadGeography } from './place/place.api.js';
 import { MAP_SCHEMAS } from './place/map-schemas.js';
 import { MAIL_SCHEMAS } from './mail/mail-schemas.js';
+import { REQUEST_SCHEMAS } from './requests/requests.api.js';
 import { OUTING_SCHEMAS } from './outing/outing.api.js';
 import type { Config } from './platform/config.js';
 import { AccessTable } from './platform/http/access-table.js';
@@ -128,6 +129,7 @@ function describe(
       ...ACCOUNT_ANSWERS,
       ...FLEET_SCHEMAS,
       ...HAND_OVER_SCHEMAS,
+      ...REQUEST_SCHEMAS,
       ...OUTING_SCHEMAS,
       ...EVIDENCE_SCHEMAS,
       ...SCOPE_ANSWER_SCHEMAS,

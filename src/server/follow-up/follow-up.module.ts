@@ -18,6 +18,7 @@ import { IncidentFollowUpController } from './incident-follow-up.controller.js';
 import { IncidentFollowUp } from './incident-follow-up.service.js';
 import { NoticeAddresses } from './notice-addresses.service.js';
 import { ReopeningNotices } from './reopening-notices.js';
+import { RequestWork } from './request-work.js';
 import { TaskLists } from './task-lists.service.js';
 import { TaskPlanner } from './task-planner.js';
 import { TasksController } from './tasks.controller.js';
@@ -41,6 +42,7 @@ export class FollowUpModule {
         HouseRepository,
         ClaimsClocks,
         FiledWork,
+        RequestWork,
         TaskPlanner,
         TaskLists,
         TasksService,

@@ -8,6 +8,7 @@ import { type PlannedTask, planTasks, type ReopenedReport } from '../../../share
 import { reconcileTasks, type TaskChange } from '../../../shared/follow-up/reconcile-tasks.js';
 import { listRentalRecords } from '../../../shared/law/list-rental-records.js';
 import type { IncidentRecord } from '../../../shared/record/incident-record.js';
+import type { RequestsSection } from '../../../shared/record/legal-request.js';
 import { isSectionName } from '../../../shared/wire/record-sections.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { Decisions, type DutyView } from '../decision/decision.api.js';
@@ -20,6 +21,7 @@ import type { TaskRow } from './database/task.row.js';
 import { TasksRepository, UNDATED } from './database/tasks.repository.js';
 import { FiledWork } from './filed-work.js';
 import { FollowUpForms } from './follow-up-forms.js';
+import { RequestWork } from './request-work.js';
 import { taskEvent } from './task-events.js';
 
 /** Keeps the tasks of each incident what its record and its duties call for, in the unit of work that changed them. */
@@ -32,6 +34,7 @@ export class TaskPlanner {
     private readonly determinations: Determinations,
     private readonly decisions: Decisions,
     private readonly filed: FiledWork,
+    private readonly asked: RequestWork,
     private readonly forms: FollowUpForms,
     private readonly law: Law,
     private readonly clock: Clock,
@@ -43,7 +46,7 @@ export class TaskPlanner {
       await this.filed.complete(incidentId, actor);
     });
     changes.onChange(async ({ incidentId, sections: written, actor, record }) => {
-      if (!written.some((section) => isSectionName(section))) return;
+      if (!written.some((section) => section === 'requests' || isSectionName(section))) return;
       if (await this.isPlanned(incidentId)) return;
       await this.bringForward(incidentId, await record(), actor);
     });
@@ -63,12 +66,14 @@ export class TaskPlanner {
     const clocks = await this.claims.bringForward(incidentId, record, zone);
     const duties = await this.decisions.dutiesOf(incidentId);
     const states = (stored?.determination.states ?? []).map(({ state }) => state);
+    const { requests = [] } = await this.sections.read<RequestsSection>(incidentId, 'requests');
     const planned = planTasks(
       {
         record,
         reports: reportsOf(stored),
         conduct: (stored?.determination.duties ?? []).filter(isConduct),
         rentalRecords: listRentalRecords(this.law.packs, states),
+        requests,
         reopened: reopenedAmong(duties),
         clocks,
         zone,
@@ -79,6 +84,7 @@ export class TaskPlanner {
     const made = rows.filter(({ template }) => template !== null);
     const kept = made.map(({ taskKey, ...row }) => ({ key: taskKey, ...row }));
     await this.write(incidentId, reconcileTasks(kept, planned), made, actor);
+    await this.asked.complete(incidentId, requests, actor);
   }
 
   private async write(

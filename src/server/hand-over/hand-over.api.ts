@@ -1,3 +1,4 @@
+export { HandOverBook } from './hand-over-book.js';
 export { HandOverForms, readHandOverForms } from './hand-over-forms.js';
 export { HAND_OVER_SCHEMAS } from './hand-over-schemas.js';
 export { LinkSettings } from './links/link-settings.js';

@@ -34,6 +34,7 @@ export class HandOverModule {
   static with(forms: HandOverForms, { folder }: EvidenceSettings, links: LinkSettings): DynamicModule {
     return {
       module: HandOverModule,
+      global: true,
       providers: [
         { provide: HandOverForms, useValue: forms },
         { provide: PacketStore, useFactory: () => new PacketStore(folder) },
@@ -50,6 +51,7 @@ export class HandOverModule {
         Collections,
         CounselCollections,
       ],
+      exports: [HandOverBook],
     };
   }
 }

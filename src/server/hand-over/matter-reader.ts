@@ -23,6 +23,7 @@ const SECTIONS: readonly ServiceSection[] = [
   'custody',
   'outside-evidence',
   'holds',
+  'requests',
   'decisions',
   'filings',
   'reports',

@@ -10,6 +10,7 @@ import type { PacketProof, PacketRecord, Withheld } from '../../../shared/hand-o
 import { proveShown } from '../../../shared/hand-over/prove-shown.js';
 import type { SenderChoices } from '../../../shared/hand-over/sender-choices.js';
 import { standingFilings, type Filing } from '../../../shared/decision/filing.js';
+import type { RequestsSection } from '../../../shared/record/legal-request.js';
 import type { JsonValue } from '../../../shared/record/json-value.js';
 import type { HandOverForms } from './hand-over-forms.js';
 import type { Matter } from './matter-reader.js';
@@ -46,8 +47,8 @@ export function planPacket(
 ): PacketPlan {
   const { record, attachments, evidence, determination, privileged, proof, packets, asOf } = matter;
   const names = namesToMask(record, profile);
-  const copies = copiesFiled(matter);
-  const files = (evidence.files ?? []).map((file) => decideFile(file, record, { copies }, profile, sender));
+  const filed = { copies: copiesFiled(matter), requests: papersOf(matter) };
+  const files = (evidence.files ?? []).map((file) => decideFile(file, record, filed, profile, sender));
   const written = applyProfile(record, classify, profile, sender);
   const kept = applyToAttachments(record, attachments, files, profile, sender);
   const fields = [...written.fields, ...kept.fields];
@@ -115,6 +116,12 @@ function determinationOf({ determination }: Matter, names: readonly string[]): J
   const { sequence, madeAt, packs, determination: result } = determination;
   // Through JSON, as that is how it leaves: members that are undefined are left out.
   return maskNames(names, JSON.parse(JSON.stringify({ sequence, madeAt, packs, result })) as JsonValue);
+}
+
+/** Files that show the papers by which somebody asked for records. */
+function papersOf({ attachments }: Matter): ReadonlySet<string> {
+  const { requests = [] } = (attachments['requests'] ?? {}) as RequestsSection;
+  return new Set(requests.flatMap(({ papers = [] }) => papers));
 }
 
 /** Files that are copies of reports which were made and still count. */

@@ -32,6 +32,11 @@ export class IncidentAccess {
     return this.find(id, actor);
   }
 
+  /** Ids of the incidents that somebody of counsel was assigned; null for whoever reads all. */
+  async assignedTo(actor: Actor): Promise<string[] | null> {
+    return hasRole(actor, ['counsel']) ? this.incidents.assignedTo(actor.accountId ?? '') : null;
+  }
+
   private async mayKnow(id: string, actor: Actor): Promise<boolean> {
     return !hasRole(actor, ['counsel']) || this.incidents.isAssigned(id, actor.accountId ?? '');
   }

@@ -24,7 +24,8 @@ export type ServiceSection =
   | 'decisions'
   | 'filings'
   | 'reports'
-  | 'hand-overs';
+  | 'hand-overs'
+  | 'requests';
 
 /**
  * The record for other modules of the service: what it says, and sections of their own in it. What they write there

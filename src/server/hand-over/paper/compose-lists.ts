@@ -10,6 +10,7 @@ const LISTS: Readonly<Record<string, string>> = {
   'outside-evidence/items': 'Evidence that others hold',
   'holds/holds': 'Hold',
   'holds/withdrawals': 'Withdrawal directed by counsel',
+  'requests/requests': 'Request',
   'decisions/decisions': 'Decision',
   'decisions/reopenings': 'Reopening',
   'filings/filings': 'Filing',

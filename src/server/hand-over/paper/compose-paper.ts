@@ -51,6 +51,7 @@ const LISTS: readonly (readonly [section: string, title: string])[] = [
   ['decisions', 'What was signed'],
   ['reports', 'Work on the official reports'],
   ['holds', 'Holds'],
+  ['requests', 'Papers that asked for records'],
   ['assignments', 'Counsel'],
 ];
 

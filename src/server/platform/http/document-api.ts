@@ -46,6 +46,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     .addTag('follow-up')
     .addTag('report')
     .addTag('hand-over')
+    .addTag('requests')
     .addTag('mail')
     .addTag('register')
     .addTag('service')

@@ -66,6 +66,12 @@ export class IncidentsRepository {
     return this.unitOfWork.manager.existsBy(CounselAssignmentRow, { incidentId, accountId });
   }
 
+  /** Ids of the incidents that an account of counsel reads. */
+  async assignedTo(accountId: string): Promise<string[]> {
+    const rows = await this.unitOfWork.manager.findBy(CounselAssignmentRow, { accountId });
+    return rows.map(({ incidentId }) => incidentId);
+  }
+
   /** One more than asked for, latest first. */
   list(filter: IncidentFilter, after: Cursor | null, limit: number): Promise<IncidentRow[]> {
     const query = this.unitOfWork.manager

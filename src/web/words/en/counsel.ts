@@ -12,6 +12,7 @@ export const counsel = {
       missing: 'Somebody is missing',
       'beyond-first-aid': 'Somebody needed more than first aid',
       claim: 'Somebody made a claim',
+      request: 'A paper asks that everything be kept',
       'by-hand': 'Started by a manager',
     },
     standing: 'Keeps everything',
