@@ -10,7 +10,7 @@ import type { Author } from './actor-words.js';
 import type { AmendmentRow } from './database/amendment.row.js';
 import { AmendmentsRepository } from './database/amendments.repository.js';
 import { IncidentsRepository } from './database/incidents.repository.js';
-import { assertRole, IncidentAccess } from './incident-access.js';
+import { IncidentAccess } from './incident-access.js';
 import { HEAD_SECTION } from './incident-head.js';
 import { outlineOf, viewOf, withoutServiceSections } from './incident-views.js';
 
@@ -51,7 +51,6 @@ export class HistoryService {
    */
   async list(id: string, { section, pointer }: FieldOfRecord, page: PageRequest, actor: Actor) {
     await this.access.read(id, actor);
-    if (section === 'requests') assertRole(actor, 'manager', 'administrator', 'counsel');
     if (pointer !== undefined && section === undefined) {
       refuse(422, 'Name the section that the pointer leads into.', '/section');
     }

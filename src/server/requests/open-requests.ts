@@ -1,29 +1,39 @@
 import { Injectable } from '@nestjs/common';
-import { concerned, type Days, type LegalRequest, wantsDays } from '../../../shared/record/legal-request.js';
+import { concerned, type LegalRequest, wantsDays } from '../../../shared/record/legal-request.js';
+import { type DeletionStop, DeletionStops, type DeletionTarget } from '../record/record.api.js';
 import { LegalRequestsRepository } from './database/legal-requests.repository.js';
 
-/** The open requests that want something, for whoever is about to delete it. */
+/** Nothing is deleted that an open request may want. */
 @Injectable()
 export class OpenRequests {
-  constructor(private readonly requests: LegalRequestsRepository) {}
+  constructor(
+    private readonly requests: LegalRequestsRepository,
+    stops: DeletionStops,
+  ) {
+    stops.onAsked(async (target) => (await this.wanting(target)).map(stopOf));
+  }
 
-  /** Those that concern an incident, and those of which nobody knows yet which incidents they concern. */
-  async concerning(incidentId: string): Promise<LegalRequest[]> {
-    return (await this.all()).filter((request) => {
+  /**
+   * Of an incident, the open requests that concern it, and those of which nobody knows which incidents they concern; of
+   * what belongs to no incident, those that name these days or nothing narrower.
+   */
+  async wanting({ incidentId, days }: Pick<DeletionTarget, 'incidentId' | 'days'>): Promise<LegalRequest[]> {
+    const open = (await this.requests.open()).map(({ request }) => request);
+    return open.filter((request) => {
+      if (incidentId === null) return wantsDays(request, days);
       const named = concerned(request);
       return named.length === 0 || named.some(({ incident }) => incident === incidentId);
     });
   }
+}
 
-  /**
-   * Those that may want what belongs to no incident, such as the rental data of outings.
-   * @param days of which it is; null where nobody knows
-   */
-  async wantingDays(days: Days | null): Promise<LegalRequest[]> {
-    return (await this.all()).filter((request) => wantsDays(request, days));
-  }
-
-  private async all(): Promise<LegalRequest[]> {
-    return (await this.requests.open()).map(({ request }) => request);
-  }
+/** Without a name: whoever wants to delete need not know who asks. */
+function stopOf(request: LegalRequest): DeletionStop {
+  const { id, number, details } = request;
+  const day = details.receivedAt.slice(0, 10);
+  const words =
+    concerned(request).length === 0
+      ? `Request ${number} of ${day} is open, and nobody has said yet what it concerns.`
+      : `Request ${number} of ${day} is open and may want it.`;
+  return { by: 'request', id, words };
 }
