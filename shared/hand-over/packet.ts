@@ -68,13 +68,19 @@ export interface ProvenAmendment {
   readonly shown: readonly ShownValue[];
 }
 
-/** A head that somebody outside received earlier, with the proof that the log only grew since. */
-export interface ReceivedHead {
+/** A head that left the house earlier: somebody outside received it, or it was mailed to them and may have arrived. */
+export interface EarlierHead {
   readonly head: LogHead;
-  /** Who has it, by the word of the sender. */
+  /** Who has it, or to whom it was mailed, by the word of the sender. */
   readonly by: string;
   /** RFC 3339. */
   readonly at: string;
+  /** Whether it is known to have arrived; received, where nothing is said. */
+  readonly how?: 'received' | 'mailed';
+}
+
+/** The same with the proof that the log only grew since. */
+export interface ReceivedHead extends EarlierHead {
   /** RFC 6962, 2.1.2. */
   readonly consistency: readonly string[];
 }

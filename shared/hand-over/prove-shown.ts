@@ -4,7 +4,7 @@ import { proveInclusion } from '../proof/prove-inclusion.js';
 import type { LogEntry, ShownValue } from '../proof/verify-amendment.js';
 import { ASIDE } from '../record/replay-amendments.js';
 import type { DecidedField } from './apply-section.js';
-import { type PacketProof, PROOF_FORMAT, type ReceivedHead } from './packet.js';
+import { type EarlierHead, type PacketProof, PROOF_FORMAT, type ReceivedHead } from './packet.js';
 
 /** Which openings leave beside those of the values that stand. */
 export interface ShownBeside {
@@ -25,7 +25,7 @@ export function proveShown(
   tree: MerkleTree,
   fields: readonly DecidedField[],
   { earlier, reasons, authors }: ShownBeside,
-  received: readonly Omit<ReceivedHead, 'consistency'>[],
+  received: readonly EarlierHead[],
 ): PacketProof {
   const going = new Set(
     fields.filter(({ verdict }) => verdict.does === 'goes').map(({ section, path }) => keyOf(section, path)),
@@ -61,7 +61,7 @@ function isBeside(value: ShownValue, reasons: boolean, authors: boolean): boolea
   return authors && value.of === 'to' && value.path === ASIDE.person;
 }
 
-function sinceThen(one: Omit<ReceivedHead, 'consistency'>, tree: MerkleTree, head: LogHead): ReceivedHead {
+function sinceThen(one: EarlierHead, tree: MerkleTree, head: LogHead): ReceivedHead {
   return { ...one, consistency: proveConsistency(tree, one.head.size, head.size) };
 }
 

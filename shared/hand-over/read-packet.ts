@@ -40,7 +40,12 @@ export function readPacket(texts: PacketTexts): ReadPacket {
     isHead(it['head']),
     isListOf(
       it['received'],
-      (one) => isHead(one['head']) && isTexts(one['consistency']) && isText(one['by']),
+      (one) =>
+        isHead(one['head']) &&
+        isTexts(one['consistency']) &&
+        isText(one['by']) &&
+        isText(one['at']) &&
+        [undefined, 'received', 'mailed'].includes(one['how'] as string | undefined),
     ),
     isListOf(it['amendments'], isProven),
   ]);

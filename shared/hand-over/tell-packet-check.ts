@@ -1,4 +1,5 @@
 import { NOT_IN_THE_LOG } from './compare-with-proof.js';
+import type { ReceivedHead } from './packet.js';
 import type { PacketCheck } from './verify-packet.js';
 
 /**
@@ -26,19 +27,26 @@ export function tellPacketCheck({ faults, packet, proven, masked }: PacketCheck,
     ...(beside.length === 0
       ? []
       : [`Covered by the manifest alone, and not by the log: ${beside.join(', ')}.`]),
-    ...proof.received.map(
-      ({ by, at, head: then }) =>
-        `Unchanged since ${at}, when its head was received by ${by}, as the sender says. ` +
-        `Hold it against what ${by} has: ${then.size} amendments, root ${then.root}.`,
-    ),
+    ...proof.received.map(tellEarlier),
     ...(heads > 0
       ? ['It agrees with the head that you had before: nothing of before that was changed since.']
       : []),
-    ...(heads === 0 && proof.received.length === 0
+    ...(heads === 0 && !proof.received.some(({ how }) => how !== 'mailed')
       ? [
-          'Nobody outside had a head of this log before: it proves nothing about what was written before you received it.',
+          'Nobody outside is known to have had a head of this log before: by itself it proves nothing about what was written before you received it.',
         ]
       : []),
     `The head of this packet, to be kept with today's date: ${head.size}:${head.root}`,
   ];
+}
+
+/** A head that only was mailed counts for whoever finds the mail, and for nobody else. */
+function tellEarlier({ by, at, head: { size, root }, how }: ReceivedHead): string {
+  const hold = `Hold it against what ${by} has: ${size} amendments, root ${root}.`;
+  if (how !== 'mailed')
+    return `Unchanged since ${at}, when its head was received by ${by}, as the sender says. ${hold}`;
+  return (
+    `The sender’s mail server took a mail with its head for ${by} at ${at}, as the sender says. Whether it arrived, nobody ` +
+    `can tell from here: whoever has that mail can show by it that nothing was changed since. ${hold}`
+  );
 }

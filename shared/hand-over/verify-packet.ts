@@ -71,7 +71,7 @@ function proofFaults({ manifest, proof }: ReadPacket, heads: readonly LogHead[])
     faults.push('The manifest names another head of the log than the proof.');
   for (const one of received) {
     if (!verifyConsistency(one.head, head, one.consistency)) {
-      faults.push(`The log is not the one whose head ${one.by} received: something before it was changed.`);
+      faults.push(`The log is not the one whose head ${HAD[one.how ?? 'received']} ${one.by}: something before it was changed.`);
     }
   }
   const known = [head, ...received.map((one) => one.head)];
@@ -89,6 +89,8 @@ function proofFaults({ manifest, proof }: ReadPacket, heads: readonly LogHead[])
   }
   return faults;
 }
+
+const HAD = { received: 'was received by', mailed: 'was mailed to' } as const;
 
 function tellFault(fault: AmendmentFault): string {
   const where = `Amendment ${fault.sequence} in ${PACKET_FILES.proof}`;

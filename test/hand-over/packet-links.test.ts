@@ -11,7 +11,9 @@ import { bodyOf } from '../follow-up/desk.js';
 import { FROM, serverAt } from '../mail/mail-house.js';
 import { PostOffice } from '../mail/post-office.js';
 import { download, type Link, mailsTo as mailsIn, nextMail } from './link-desk.js';
+import { checkZip } from './check-zip.js';
 import {
+  archiveOf,
   draftFor,
   makePacket,
   type Packet,
@@ -135,6 +137,38 @@ describeHouse(
       await download(stranger, `${at}/archive`).expect(200);
       await expect.poll(async () => (await read(link.id)).collections.length).toBe(5);
       expect(mailsTo(own).filter(({ text }) => text.includes('was collected'))).toHaveLength(1);
+    });
+
+    it('notes that the mail server took the head, as less than a delivery, and more once it was collected', async () => {
+      const other = await plantedIncident(manager, house().now());
+      const at = `/api/incidents/${other}/packets`;
+      const sendTo = async (name: string, head: 'yes' | 'no') => {
+        const { id } = await makePacket(manager, other, draftFor('insurer', { name }));
+        const before = mailsTo(CLAIMS.address).length;
+        const link = bodyOf<Link>(await create(manager, `${at}/${id}/links`, { ...CLAIMS, to: name, head }));
+        return { id, link, ...(await nextMail(office, CLAIMS.address, before)) };
+      };
+      const silent = await sendTo('Prairie Shore', 'no');
+      const first = await sendTo('Red River', 'yes');
+      const mailed = async ({ id }: { id: string }) =>
+        bodyOf<{ items: (Link & { mailing: { answer: string } | null })[] }>(
+          await manager.get(`${at}/${id}/links`),
+        ).items[0]?.mailing;
+      await expect.poll(async () => (await mailed(first))?.answer).toContain('Taken as number 17');
+      expect(await mailed(silent)).toBeNull();
+      const said = async () => {
+        const later = await makePacket(manager, other, draftFor('insurer', { name: 'Red River' }));
+        return (await checkZip(await archiveOf(manager, other, later))).join('\n');
+      };
+      const mailedOnly = await said();
+      expect(mailedOnly).toContain('mail server took a mail with its head for Red River');
+      expect(mailedOnly).toContain('Nobody outside is known to have had a head of this log before');
+      expect(mailedOnly).not.toMatch(/Unchanged since|Prairie Shore/);
+      const stranger = house().browser();
+      await stranger.post(first.at).send({ passcode: first.link.passcode }).expect(200);
+      await download(stranger, `${first.at}/archive`).expect(200);
+      await expect.poll(said).toMatch(/Unchanged since .* received by Red River, as the sender says/);
+      expect(await said()).not.toContain('mail server took');
     });
 
     it('counts a download that breaks off as begun and not as collected, and begins it anew', async () => {

@@ -1,8 +1,5 @@
 import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import exceljs from 'exceljs';
@@ -11,12 +8,11 @@ import sharp from 'sharp';
 import { beforeAll, expect, it } from 'vitest';
 import type { Recipient } from '../../shared/hand-over/hand-over-profile.js';
 import type { Manifest, PacketProof, Withheld } from '../../shared/hand-over/packet.js';
-import { tellPacketCheck } from '../../shared/hand-over/tell-packet-check.js';
 import { verifyField } from '../../shared/proof/commit-field.js';
-import { checkPacket } from '../../src/server/hand-over/hand-over.api.js';
 import { type Browser, create, describeHouse } from '../accounts/house.js';
 import { sha256, upload } from '../evidence/evidence-desk.js';
 import { bodyOf, write } from '../follow-up/desk.js';
+import { checkZip } from './check-zip.js';
 import { archiveOf, draftFor, makePacket, PLANTED, plantedIncident, privilegedNote } from './packet-desk.js';
 import { readZip, textOfZip } from './read-zip.js';
 import { writeZip } from './write-zip.js';
@@ -45,16 +41,6 @@ describeHouse('a packet', (house) => {
     );
   const jsonOf = <T>(files: Map<string, Buffer>, path: string): T =>
     JSON.parse(files.get(path)?.toString('utf8') ?? '') as T;
-  const verify = async (archive: Buffer, heads: { size: number; root: string }[] = []): Promise<string[]> => {
-    const folder = await mkdtemp(join(tmpdir(), 'packet-'));
-    try {
-      await writeFile(join(folder, 'packet.zip'), archive);
-      return tellPacketCheck(await checkPacket(join(folder, 'packet.zip'), heads), heads.length);
-    } finally {
-      await rm(folder, { recursive: true });
-    }
-  };
-
   it('shows everything to counsel, so that what is searched for elsewhere can be found', async () => {
     const text = await textOfZip(await packed('counsel'));
     expect(text).toContain('"task": [');
@@ -83,7 +69,7 @@ describeHouse('a packet', (house) => {
       expect([what, text.includes(PLANTED[what])]).toEqual([what, !kept.includes(what)]);
     }
     expect(text.includes('"task": [')).toBe(['counsel', 'in-house'].includes(recipient));
-    expect((await verify(archive)).join('\n')).toMatch(/All \d+ files are those that the manifest lists/);
+    expect((await checkZip(archive)).join('\n')).toMatch(/All \d+ files are those that the manifest lists/);
   });
 
   it('holds a record that keeps to the schema beside it, and a manifest of every file', async () => {
@@ -200,16 +186,16 @@ describeHouse('a packet', (house) => {
       [changing('manifest.json', (text) => text.slice(1)), /manifest\.json was changed/],
     ];
     for (const [changed, expected] of rows)
-      expect((await verify(await writeZip(changed))).join('\n')).toMatch(expected);
+      expect((await checkZip(await writeZip(changed))).join('\n')).toMatch(expected);
     // The same files written anew by this test, with an entry for their folder, are no change.
     const withFolder = new Map([...files, ['evidence/', Buffer.of()]]);
-    expect((await verify(await writeZip(withFolder))).join('\n')).toMatch(/All \d+ files/);
-    expect((await verify(await writeZip(files))).join('\n')).toMatch(/All \d+ files/);
+    expect((await checkZip(await writeZip(withFolder))).join('\n')).toMatch(/All \d+ files/);
+    expect((await checkZip(await writeZip(files))).join('\n')).toMatch(/All \d+ files/);
   });
 
   it('claims nothing of before the day on which somebody outside had the head, and proves growth since', async () => {
     const first = await makePacket(manager, incident, draftFor('insurer'));
-    expect((await verify(await archiveOf(manager, incident, first))).join('\n')).not.toMatch(
+    expect((await checkZip(await archiveOf(manager, incident, first))).join('\n')).not.toMatch(
       /Unchanged since/,
     );
     await manager
@@ -217,11 +203,11 @@ describeHouse('a packet', (house) => {
       .send({ to: 'Red River Marine Insurance', way: 'by hand' })
       .expect(200);
     const later = await packed('insurer');
-    const said = (await verify(later, [first.head])).join('\n');
+    const said = (await checkZip(later, [first.head])).join('\n');
     expect(said).toMatch(/Unchanged since .* received by Red River Marine Insurance, as the sender says/);
     expect(said).toMatch(/agrees with the head that you had before/);
     const other = { ...first.head, root: 'ab'.repeat(32) };
-    expect((await verify(later, [other])).join('\n')).toMatch(/not the one that you received/);
+    expect((await checkZip(later, [other])).join('\n')).toMatch(/not the one that you received/);
   });
 
   it('covers strangers in a copy without metadata, and leaves a picture out at which nobody looked', async () => {

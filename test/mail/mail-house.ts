@@ -7,6 +7,7 @@ import type { MailCarrier } from '../../src/server/platform/mail/mail-carrier.js
 import { MailMessage } from '../../src/server/platform/mail/mail-message.js';
 import { MailQueue } from '../../src/server/platform/mail/mail-queue.js';
 import { MailSender } from '../../src/server/platform/mail/mail-sender.js';
+import { SentMail } from '../../src/server/platform/mail/sent-mail.js';
 import { SmtpCarrier } from '../../src/server/platform/mail/smtp-carrier.js';
 import type { DeskParts } from '../support/databases.js';
 
@@ -40,6 +41,7 @@ export class MailHouse {
   readonly queue: MailQueue;
   readonly sender: MailSender;
   readonly reported: string[] = [];
+  readonly sent = new SentMail((error) => this.reported.push(String(error)));
   /** How often the queue has called for a round. */
   wakes = 0;
 
@@ -52,7 +54,7 @@ export class MailHouse {
     const parts = { unitOfWork, rows: this.rows, clock };
     this.queue = new MailQueue({ ...parts, domain: 'rental.example', wake: () => (this.wakes += 1) });
     const report = (message: string): unknown => this.reported.push(message);
-    this.sender = new MailSender({ ...parts, carrier, chance: () => 0, report });
+    this.sender = new MailSender({ ...parts, carrier, sent: this.sent, chance: () => 0, report });
   }
 
   enqueue(key: string, to = 'ana@rental.example'): Promise<boolean> {

@@ -105,6 +105,22 @@ export interface KeptLink {
   revoked?: { at: string; by: SignedBy };
 }
 
+/**
+ * That the mail server of the sender took a mail with the head of a packet. Whether it came to anybody, the desk does not
+ * know: it is weaker than a delivery.
+ */
+export interface KeptMailing {
+  id: string;
+  link: string;
+  packet: string;
+  to: string;
+  address: string;
+  /** RFC 3339. */
+  at: string;
+  /** What that server answered, such as the number under which it has the mail. */
+  answer: string;
+}
+
 export const COLLECTED = ['looked', 'download-began', 'downloaded', 'locked'] as const;
 
 /** Something that happened at a link. */
@@ -118,6 +134,7 @@ export interface KeptCollection {
 }
 
 interface HandOversSection {
+  mailings?: KeptMailing[];
   links?: KeptLink[];
   collections?: KeptCollection[];
   packets?: KeptPacket[];

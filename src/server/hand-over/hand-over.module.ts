@@ -12,6 +12,7 @@ import { CounselCollections } from './links/counsel-collections.service.js';
 import { LinkLog } from './links/link-log.js';
 import { LinkPackets } from './links/link-packets.js';
 import { LinkSettings } from './links/link-settings.js';
+import { MailedHeads } from './links/mailed-heads.js';
 import { PacketLinksController } from './links/packet-links.controller.js';
 import { PacketLinksRepository } from './database/packet-links.repository.js';
 import { PacketLinks } from './links/packet-links.service.js';
@@ -46,6 +47,7 @@ export class HandOverModule {
         PacketLinksRepository,
         LinkLog,
         LinkPackets,
+        MailedHeads,
         PacketLinks,
         SendLinks,
         Collections,

@@ -15,7 +15,7 @@ import {
   type ServiceSection,
   ServiceSections,
 } from '../record/record.api.js';
-import { HandOverBook, type KeptPacket } from './hand-over-book.js';
+import { HandOverBook, type KeptMailing, type KeptPacket } from './hand-over-book.js';
 
 /** Sections of the service of which something may leave. */
 const SECTIONS: readonly ServiceSection[] = [
@@ -44,6 +44,7 @@ export interface Matter {
   readonly privileged: readonly object[];
   readonly tasks: readonly TaskOfIncident[];
   readonly packets: readonly KeptPacket[];
+  readonly mailings: readonly KeptMailing[];
 }
 
 /** Reads an incident whole, in one unit of work, so that record and log agree. */
@@ -64,6 +65,7 @@ export class MatterReader {
   async read(incidentId: string, actor: PersonActor): Promise<Matter> {
     const { id } = await this.access.read(incidentId, actor);
     return this.sections.run(async () => {
+      const { packets = [], mailings = [] } = await this.book.section(id);
       const attachments: Record<string, JsonObject> = {};
       for (const section of SECTIONS) {
         const document = await this.sections.read<object>(id, section);
@@ -79,7 +81,8 @@ export class MatterReader {
         determination: await this.determinations.current(id),
         privileged: await this.privileged.forCounsel(id),
         tasks: await this.followUp.tasksOfIncident(id),
-        packets: await this.book.read(id),
+        packets,
+        mailings,
       };
     });
   }

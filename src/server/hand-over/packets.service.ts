@@ -114,13 +114,13 @@ export class PacketsService {
   }
 
   private async plan(incidentId: string, draft: PacketDraftDto, actor: PersonActor): Promise<Planned> {
-    const { recipient } = draft;
+    const { recipient, name } = draft;
     const profile =
       this.forms.profiles.find((one) => one.recipient === recipient) ??
       refuse(422, 'There is no such recipient.');
     const matter = await this.reader.read(incidentId, actor);
     const sender = choicesOf(draft);
-    const plan = planPacket(matter, this.forms, profile, sender);
+    const plan = planPacket(matter, this.forms, { profile, name }, sender);
     assertNamed(sender, matter, plan, this.forms);
     return { matter, profile, plan };
   }

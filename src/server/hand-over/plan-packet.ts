@@ -2,6 +2,7 @@ import { applyProfile, namesToMask } from '../../../shared/hand-over/apply-profi
 import type { DecidedField } from '../../../shared/hand-over/apply-section.js';
 import { applyToAttachments } from '../../../shared/hand-over/apply-to-attachments.js';
 import { type DecidedFile, decideFile } from '../../../shared/hand-over/decide-file.js';
+import { earlierHeads } from '../../../shared/hand-over/earlier-heads.js';
 import { decideItem, type Verdict } from '../../../shared/hand-over/decide-item.js';
 import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
 import { listWithheld, type OtherWithheld } from '../../../shared/hand-over/list-withheld.js';
@@ -38,14 +39,17 @@ const CAUTIONS = [
   'What is not written here was not recorded or is withheld: it is never a no.',
 ];
 
-/** Decides every item of an incident for one recipient. Nothing is written, nothing leaves. */
+/**
+ * Decides every item of an incident for one recipient. Nothing is written, nothing leaves.
+ * @param name of the recipient, as earlier packets to them bear it
+ */
 export function planPacket(
   matter: Matter,
   { classify, kinds }: HandOverForms,
-  profile: Profile,
+  { profile, name }: { profile: Profile; name: string },
   sender: SenderChoices,
 ): PacketPlan {
-  const { record, attachments, evidence, determination, privileged, proof, packets, asOf } = matter;
+  const { record, attachments, evidence, determination, privileged, proof, packets, mailings, asOf } = matter;
   const names = namesToMask(record, profile);
   const filed = { copies: copiesFiled(matter), requests: papersOf(matter) };
   const files = (evidence.files ?? []).map((file) => decideFile(file, record, filed, profile, sender));
@@ -82,7 +86,7 @@ export function planPacket(
       proof.tree,
       fields,
       { earlier: going('earlier-value'), reasons: going('reason-for-change'), authors: going('author') },
-      packets.flatMap(({ head, deliveries }) => deliveries.map(({ to, at }) => ({ head, by: to, at }))),
+      earlierHeads(packets, mailings, { recipient: profile.recipient, name }),
     ),
     record: {
       format: 'incident-desk/packet-record/1',

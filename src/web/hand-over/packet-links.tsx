@@ -17,6 +17,7 @@ interface LinkView {
   readonly expiresAt: string;
   readonly state: keyof typeof say.states;
   readonly counselAccount?: string;
+  readonly mailing: { readonly at: string; readonly answer: string } | null;
   readonly collectedAt: string | null;
   readonly collections: readonly { readonly at: string; readonly what: keyof typeof say.happened }[];
 }
@@ -74,10 +75,11 @@ export function PacketLinks({ incident, packet, makes }: PacketLinksProps) {
 
 const MAY_READ_SPANISH: ReadonlySet<string> = new Set(['renter', 'other-party']);
 
-function aboutOf({ state, expiresAt, counselAccount, collectedAt, collections }: LinkView): string {
+function aboutOf({ state, expiresAt, counselAccount, mailing, collectedAt, collections }: LinkView): string {
   return [
     ...(counselAccount === undefined ? [] : [say.counsel.signsIn]),
     say.states[state](tellInstant(expiresAt)),
+    ...(mailing === null ? [] : [say.mailed(tellInstant(mailing.at), mailing.answer)]),
     collectedAt === null ? say.notCollected : say.collected(tellInstant(collectedAt)),
     ...collections.map(({ at, what }) => say.happened[what](tellInstant(at))),
   ].join(' · ');

@@ -153,7 +153,7 @@ export class FirstNoticesService {
   ): Promise<Buffer> {
     const insurer = this.forms.profiles.find(({ recipient }) => recipient === 'insurer');
     if (insurer === undefined) throw new Error('There is no profile for an insurer.');
-    const { record } = planPacket(matter, this.forms, insurer, NO_CHOICES);
+    const { record } = planPacket(matter, this.forms, { profile: insurer, name: insurer.title }, NO_CHOICES);
     const about = { record, timeZone: zoneOf(record), madeAt: matter.asOf, madeBy: actor.personName };
     return buffer(drawNoticePage({ ...notice, ...about }));
   }

@@ -19,6 +19,7 @@ const LINK = {
   by: SIGNED_BY,
   state: { enum: LINK_STATES },
   triesLeft: count,
+  mailing: { oneOf: [object({ at: instant, answer: text }), { type: 'null' }] },
   collectedAt: { type: ['string', 'null'], format: 'date-time' },
   collections: listOf(object({ id: text, at: instant, what: { enum: COLLECTED } })),
 };

@@ -48,11 +48,11 @@ export class PacketLinks {
   }
 
   async view(incidentId: string, id: string): Promise<LinkView> {
-    const { links = [], collections = [] } = await this.book.section(incidentId);
+    const { links = [], collections = [], mailings = [] } = await this.book.section(incidentId);
     const link = links.find((one) => one.id === id);
     const row = await this.links.find(id);
     if (link === undefined || row === null) throw new Error(`There is no link ${id}.`);
-    return viewOfLink(link, row, collections, this.clock.now());
+    return viewOfLink(link, row, { collections, mailings }, this.clock.now());
   }
 
   /** @throws ProblemException 404 */

@@ -27,6 +27,7 @@ import { HandOverBook, type KeptLink, type KeptPacket } from '../hand-over-book.
 import { signedBy } from '../signed-by.js';
 import { LinkSettings } from './link-settings.js';
 import type { LinkView } from './link-views.js';
+import { mailKeyOf } from './mailed-heads.js';
 import { PacketLinks } from './packet-links.service.js';
 
 const DAY_MS = 86_400_000;
@@ -120,7 +121,7 @@ export class SendLinks {
           head: head === 'no' ? null : { ...packet.head, at: packet.madeAt },
           timeZone: this.record.timeZone,
         });
-        await this.queue.enqueue({ to: address, message, incidentId, key: `packet-link/${id}` });
+        await this.queue.enqueue({ to: address, message, incidentId, key: mailKeyOf(id) });
       }),
     );
   }

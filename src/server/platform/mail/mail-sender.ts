@@ -5,6 +5,7 @@ import type { UnitOfWork } from '../database/unit-of-work.js';
 import type { MailCarrier, Outcome } from './mail-carrier.js';
 import { withoutLinks } from './mail-message.js';
 import { MOST_TRIES, retryDelayMs } from './retry-delay.js';
+import type { SentMail } from './sent-mail.js';
 
 /** However slow the server: after this a try is over. */
 const LONGEST_TRY_MS = 10 * 60_000;
@@ -26,6 +27,8 @@ export interface MailSenderParts {
   readonly rows: MailRows;
   readonly clock: Clock;
   readonly carrier: MailCarrier;
+  /** Told of what a server took; a file in a folder is with nobody yet. */
+  readonly sent: SentMail;
   /** From 0 to below 1. */
   readonly chance: () => number;
   /** Told when what came of a mail could not be written down. */
@@ -81,7 +84,7 @@ export class MailSender {
   }
 
   private async settle(mail: MailRow, outcome: Outcome): Promise<void> {
-    const { unitOfWork, rows, clock, chance, report } = this.parts;
+    const { unitOfWork, rows, clock, carrier, sent, chance, report } = this.parts;
     const now = clock.now();
     const delayMs = retryDelayMs(mail.tries, chance());
     if (outcome.kind === 'unreachable') this.pausedUntil = later(now, Math.min(delayMs, LONGEST_PAUSE_MS));
@@ -90,6 +93,8 @@ export class MailSender {
     const isWritten = await unitOfWork.run(() => rows.change(mail, change));
     if (!isWritten)
       report(`Mail ${mail.id} was given up as left behind, and then came to its end: ${outcome.kind}`);
+    else if (outcome.kind === 'sent' && carrier.kind === 'smtp')
+      await sent.tell({ ...mail, at: now, words: change.words ?? '' });
   }
 
   /** Files are written again under the same name; whether a server has it, nobody can tell. */

@@ -14,6 +14,7 @@ import type { MailCarrier } from './mail-carrier.js';
 import { MailQueue } from './mail-queue.js';
 import { later, MailRounds } from './mail-rounds.js';
 import { MailSender } from './mail-sender.js';
+import { SentMail } from './sent-mail.js';
 import { SmtpCarrier } from './smtp-carrier.js';
 
 /** Begins with what the last run left, and ends before the database is let go of. */
@@ -40,6 +41,7 @@ function carrierOf(settings: MailSettings): MailCarrier {
 export class MailModule {
   static with(settings: MailSettings): DynamicModule {
     const logger = new Logger('Mail');
+    const report = (error: unknown): void => logger.error(error instanceof Error ? error.stack : error);
     const domain = settings.from.address.slice(settings.from.address.lastIndexOf('@') + 1);
     return {
       module: MailModule,
@@ -50,15 +52,14 @@ export class MailModule {
           inject: [UnitOfWork],
           useFactory: (unitOfWork: UnitOfWork) => new MailRows(unitOfWork),
         },
+        { provide: SentMail, useFactory: () => new SentMail(report) },
         {
           provide: MailRounds,
-          inject: [UnitOfWork, MailRows, Clock],
-          useFactory: (unitOfWork: UnitOfWork, rows: MailRows, clock: Clock) => {
-            const report = (error: unknown): void =>
-              logger.error(error instanceof Error ? error.stack : error);
+          inject: [UnitOfWork, MailRows, Clock, SentMail],
+          useFactory: (unitOfWork: UnitOfWork, rows: MailRows, clock: Clock, sent: SentMail) => {
             const carrier = carrierOf(settings);
             const chance = (): number => Math.random();
-            const sender = new MailSender({ unitOfWork, rows, clock, carrier, chance, report });
+            const sender = new MailSender({ unitOfWork, rows, clock, carrier, sent, chance, report });
             return new MailRounds({ sender, clock, later, report });
           },
         },
@@ -74,7 +75,7 @@ export class MailModule {
             new MailQueue({ unitOfWork, rows, clock, domain, wake: () => rounds.wake() }),
         },
       ],
-      exports: [MailQueue, MailRows, MailRounds],
+      exports: [MailQueue, MailRows, MailRounds, SentMail],
     };
   }
 }

@@ -26,6 +26,8 @@ export const packetLink = {
     revoked: () => 'taken back',
     locked: () => 'locked after five wrong passcodes',
   },
+  mailed: (time: string, answer: string) =>
+    `your mail server took the mail with the head ${time} and answered “${answer}”: whether it arrived, it does not say`,
   collected: (time: string) => `collected ${time}`,
   notCollected: 'not collected yet',
   happened: {
