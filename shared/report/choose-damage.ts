@@ -1,6 +1,7 @@
 import { valueOf } from '../call/known.js';
 import type { DamageLine } from '../record/damage-section.js';
 import type { IncidentRecord } from '../record/incident-record.js';
+import { nameListed } from '../record/name-listed.js';
 import { hasUnlistedFinding } from '../record/record-to-facts.js';
 import type { Remark, Subject, Subjects } from './report-matter.js';
 
@@ -37,13 +38,14 @@ function choose(
   };
 }
 
-function subjectOf(line: DamageLine, { craft }: Sections['sections']): Subject {
+function subjectOf(line: DamageLine, { craft, damage }: Sections['sections']): Subject {
   const { id, material, labour } = line;
+  const name = nameListed('Damage', damage?.lines ?? [], { id });
   const of = craft?.craft?.find((one) => one.id === line.craft);
   const amount =
     line.amount ?? (material === undefined && labour === undefined ? undefined : { material, labour });
   return {
-    name: of === undefined ? id : `${of.name ?? of.id}, ${id}`,
+    name: of === undefined ? name : `${nameListed('Craft', craft?.craft ?? [], of)}, ${name}`,
     section: 'damage',
     path: `/lines/${id}`,
     value: { ...line, amount },

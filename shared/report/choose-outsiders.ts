@@ -1,5 +1,6 @@
 import { valueOf } from '../call/known.js';
 import type { IncidentRecord, SectionName } from '../record/incident-record.js';
+import { nameListed } from '../record/name-listed.js';
 import { subjectOf } from './choose-people.js';
 import type { Remark, Subject, Subjects } from './report-matter.js';
 
@@ -8,19 +9,28 @@ type Sections = Pick<IncidentRecord, 'sections'>;
 /** Those who saw it and are neither ours nor aboard: people ashore, other callers, contacts and givers of statements. */
 export function chooseWitnesses({ sections }: Sections): Subjects {
   const { call, contacts, people, statements } = sections;
-  const ashore = (people?.people ?? []).filter(
+  const listed = people?.people ?? [];
+  const ashore = listed.filter(
     ({ role, employee }) => valueOf(role) === 'ashore' && valueOf(employee) !== 'yes',
   );
   const others: Subject[] = [
-    ...(call?.otherParties ?? []).map((party) => named('call', `/otherParties/${party.id}`, party)),
-    ...(contacts?.contacts ?? [])
-      .filter(({ party, person }) => party === 'witness' && person === undefined)
-      .map((contact) => named('contacts', `/contacts/${contact.id}`, contact)),
-    ...(statements?.statements ?? [])
-      .filter(({ person }) => person === undefined)
-      .map((statement) => named('statements', `/statements/${statement.id}`, statement)),
+    ...namedOf('call', '/otherParties', 'Other party', call?.otherParties),
+    ...namedOf(
+      'contacts',
+      '/contacts',
+      'Contact',
+      contacts?.contacts,
+      ({ party, person }) => party === 'witness' && person === undefined,
+    ),
+    ...namedOf(
+      'statements',
+      '/statements',
+      'Statement',
+      statements?.statements,
+      ({ person }) => person === undefined,
+    ),
   ];
-  const all = [...ashore.map(subjectOf), ...others];
+  const all = [...ashore.map((person) => subjectOf(listed, person)), ...others];
   const subjects = all.filter((one, index) => all.findIndex(({ name }) => name === one.name) === index);
   return { subjects, remarks: subjects.length === 0 ? [NO_WITNESS] : [] };
 }
@@ -28,8 +38,8 @@ export function chooseWitnesses({ sections }: Sections): Subjects {
 /** Everybody who came to help. */
 export function chooseResponders({ sections }: Sections): Subjects {
   const { call, 'emergency-response': response } = sections;
-  const subjects = (response?.responders ?? []).map((one) => ({
-    name: one.who ?? one.id,
+  const subjects = (response?.responders ?? []).map((one, place) => ({
+    name: one.who ?? `Responder ${place + 1}`,
     section: 'emergency-response' as const,
     path: `/responders/${one.id}`,
     value: one,
@@ -39,12 +49,16 @@ export function chooseResponders({ sections }: Sections): Subjects {
   return { subjects, remarks: subjects.length === 0 ? [none] : [] };
 }
 
-function named(
+function namedOf<Item extends { readonly id: string; readonly name?: string }>(
   section: SectionName,
   path: string,
-  value: { readonly id: string; readonly name?: string },
-): Subject {
-  return { name: value.name ?? value.id, section, path, value };
+  word: string,
+  list: readonly Item[] = [],
+  concerns: (item: Item) => boolean = () => true,
+): Subject[] {
+  return list
+    .filter(concerns)
+    .map((value) => ({ name: nameListed(word, list, value), section, path: `${path}/${value.id}`, value }));
 }
 
 const NO_WITNESS: Remark = {

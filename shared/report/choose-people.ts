@@ -1,6 +1,7 @@
 import { valueOf } from '../call/known.js';
 import type { PersonOutcome } from '../record/incident-facts.js';
 import type { IncidentRecord } from '../record/incident-record.js';
+import { nameListed } from '../record/name-listed.js';
 import type { PersonRecord } from '../record/people-section.js';
 import type { Remark, Subject, Subjects } from './report-matter.js';
 
@@ -17,15 +18,16 @@ export function choosePeople(
   const people = sections.people?.people ?? [];
   const subjects = people
     .filter((person) => outcomes.includes(valueOf(person.outcome) ?? 'unknown'))
-    .map(subjectOf);
-  const remarks = [...people.flatMap(openOutcome), ...listMayGrow(sections)];
+    .map((person) => subjectOf(people, person));
+  const remarks = [...people.flatMap((person) => openOutcome(people, person)), ...listMayGrow(sections)];
   const empty: Remark = { name: null, state: 'answered', text: none, section: 'people', path: '/people' };
   return { subjects, remarks: subjects.length + remarks.length === 0 ? [empty] : remarks };
 }
 
 /** Everybody but those who are known to have been ashore. */
 export function chooseOnTheWater({ sections }: Pick<IncidentRecord, 'sections'>): Subjects {
-  const people = (sections.people?.people ?? []).filter(({ role }) => valueOf(role) !== 'ashore');
+  const listed = sections.people?.people ?? [];
+  const people = listed.filter(({ role }) => valueOf(role) !== 'ashore');
   const remarks = listMayGrow(sections);
   const empty: Remark = {
     name: null,
@@ -35,14 +37,14 @@ export function chooseOnTheWater({ sections }: Pick<IncidentRecord, 'sections'>)
     path: '/people',
   };
   return {
-    subjects: people.map(subjectOf),
+    subjects: people.map((person) => subjectOf(listed, person)),
     remarks: people.length + remarks.length === 0 ? [empty] : remarks,
   };
 }
 
-export function subjectOf(person: PersonRecord): Subject {
-  const { id, name } = person;
-  return { name: name ?? id, section: 'people', path: `/people/${id}`, value: person };
+export function subjectOf(people: readonly PersonRecord[], person: PersonRecord): Subject {
+  const name = nameListed('Person', people, person);
+  return { name, section: 'people', path: `/people/${person.id}`, value: person };
 }
 
 /** What keeps the list from being everybody: nobody said that it is whole, or the numbers say that it is not. */
@@ -69,16 +71,16 @@ function listMayGrow({ craft, people }: IncidentRecord['sections']): Remark[] {
   ];
 }
 
-function openOutcome({ id, name, outcome }: PersonRecord): Remark[] {
-  const said = valueOf(outcome);
+function openOutcome(people: readonly PersonRecord[], person: PersonRecord): Remark[] {
+  const said = valueOf(person.outcome);
   if (said !== undefined && said !== 'unknown' && said !== 'not-back') return [];
   return [
     {
-      name: name ?? id,
+      name: nameListed('Person', people, person),
       state: said === undefined ? 'missing' : 'unknown',
       text: 'What became of this person is not known.',
       section: 'people',
-      path: `/people/${id}/outcome`,
+      path: `/people/${person.id}/outcome`,
     },
   ];
 }

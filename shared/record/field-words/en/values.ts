@@ -63,7 +63,7 @@ export const values: ValueWords = {
     'beyond-first-aid': 'More than first aid',
     unknown: 'Not known yet',
   },
-  assessment: { complete: 'Yes, all of it', partial: 'Not all of it', 'not-yet': 'Not looked at yet' },
+  assessment: { complete: 'Yes, everything', partial: 'Not everything', 'not-yet': 'Not looked at yet' },
   use: {
     rental: 'Rented out',
     recreational: 'Private recreation',
