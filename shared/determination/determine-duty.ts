@@ -20,25 +20,36 @@ export interface DutyInput {
   readonly context: TriggerContext;
 }
 
+/** What decides a duty, before anything is said of it. */
+interface WeighedDuty extends Clocks {
+  readonly outcome: Outcome;
+  readonly triggers: readonly TriggerFinding[];
+}
+
 /**
- * One duty over the facts. It applies when every part of its reach holds and any trigger is true, all
- * three-valued; every trigger is evaluated, whatever the others say, because the trace is the product.
+ * Outcome and clocks of one duty over the facts. It applies when every part of its reach holds and any trigger is true,
+ * all three-valued; every trigger is evaluated, whatever the others say, because the trace is the product.
  */
-export function determineDuty(input: DutyInput): Duty {
-  const { pack, rule, scope, context } = input;
+export function weighDuty({ rule, scope, context }: DutyInput): WeighedDuty {
   const triggers = rule.triggers
     .filter(({ test }) => !isRemark(test))
     .map((trigger) => evaluateTrigger(trigger, rule, context));
   const reach = allOf(scope.map(({ value }) => value));
   const outcome = outcomeOf(allOf([reach, anyOf(triggers.map(({ value }) => value))]));
-  const clock = clocksOf(outcome, triggers);
+  return { outcome, triggers, ...clocksOf(outcome, triggers) };
+}
+
+/** One duty over the facts, with its trace. */
+export function determineDuty(input: DutyInput): Duty {
+  const { pack, rule, scope, context } = input;
+  const { outcome, triggers, due, ifRequired, questions } = weighDuty(input);
   const { facts } = context.occurrence;
   const reporters = nameReporters(
     rule,
     facts,
     facts.vessels.filter((vessel) => !isOutside(pack, vessel)),
   );
-  const shown = clock.due ?? clock.ifRequired;
+  const shown = due ?? ifRequired;
   const format = (deadline: Deadline | null) =>
     deadline === null ? null : context.occurrence.clock.format(deadline.at);
   return {
@@ -52,10 +63,10 @@ export function determineDuty(input: DutyInput): Duty {
       ...rule.triggers.filter(({ test }) => isRemark(test)).map(remarkReason),
       ...(pack.corrections ?? []).map(correctionReason),
     ],
-    questions: clock.questions(scope),
+    questions: questions(scope),
     immediate: shown?.immediate ?? false,
-    dueAt: format(clock.due),
-    dueAtIfRequired: format(clock.ifRequired),
+    dueAt: format(due),
+    dueAtIfRequired: format(ifRequired),
     dueBasis: shown?.basis ?? null,
     authority: rule.to,
     reporters,

@@ -1,12 +1,13 @@
 import { citePack } from '../law/cite-pack.js';
 import type { TriggerContext } from '../law/evaluate-trigger.js';
+import type { Deadline } from '../law/finding.js';
 import { readDamage } from '../law/read-damage.js';
 import type { Occurrence } from '../law/read-occurrence.js';
-import type { NoticeRule, RulePack, ScopeAid } from '../law/rule-pack.js';
+import type { DutyRule, NoticeRule, RulePack, ScopeAid } from '../law/rule-pack.js';
 import type { PeopleReading } from '../law/test-people.js';
 import { applyScope, noticeCondition, officerExcuse } from './apply-scope.js';
 import { askNow, askTheState } from './ask-the-state.js';
-import { determineDuty } from './determine-duty.js';
+import { determineDuty, weighDuty, type DutyInput } from './determine-duty.js';
 import type { Duty } from './determination.js';
 import { jurisdictionId } from './jurisdiction-id.js';
 import type { ScopePart } from './scope-part.js';
@@ -32,6 +33,17 @@ export function determinePack(pack: RulePack, at: Case): Duty[] {
   if (silence !== null) return silentDuties(pack, at, silence);
   const context = triggerContext(pack, at);
   return [...determineReport(pack, context, at), ...determineNotices(pack, pack.notices, at)];
+}
+
+/**
+ * The earliest clock that the written report of a jurisdiction has or could get, without its trace; null where its law
+ * sets none.
+ */
+export function reportClock(pack: RulePack, at: Case): Deadline | null {
+  if (pack.report === null || silenceOf(pack, at.occurrence) !== null) return null;
+  // A required duty's sooner clock is the one that could still come.
+  const { due, ifRequired } = weighDuty(reportInput(pack, pack.report, triggerContext(pack, at), at));
+  return ifRequired ?? due;
 }
 
 /** Notices that a state asks of the vessels it numbers, for occurrences elsewhere. */
@@ -67,17 +79,22 @@ function determineReport(pack: RulePack, context: TriggerContext, at: Case): Dut
     const why = `The text read for ${pack.name} shows no written accident report, which does not mean there is none.`;
     return pack.noWrittenReport ? [] : [askDuty(pack, at, 'accident-report', why)];
   }
-  const duty = determineDuty({
-    id: dutyId(pack, 'accident-report'),
-    kind: 'accident-report',
-    pack,
-    rule: pack.report,
-    scope: [...applyScope(pack, facts), ...answered(pack, at), ...officerExcuse(pack, facts)],
-    context,
-  });
+  const duty = determineDuty(reportInput(pack, pack.report, context, at));
   const { officerReportExcuses, reportConfidential } = pack;
   const filedWith = pack.jurisdiction === 'US' ? { filedWith: whereToFile(facts, at.candidates) } : {};
   return [{ ...duty, ...filedWith, officerReportExcuses, reportConfidential }];
+}
+
+function reportInput(pack: RulePack, rule: DutyRule, context: TriggerContext, at: Case): DutyInput {
+  const { facts } = at.occurrence;
+  return {
+    id: dutyId(pack, 'accident-report'),
+    kind: 'accident-report',
+    pack,
+    rule,
+    scope: [...applyScope(pack, facts), ...answered(pack, at), ...officerExcuse(pack, facts)],
+    context,
+  };
 }
 
 function determineNotice(pack: RulePack, notice: NoticeRule, context: TriggerContext, at: Case): Duty {

@@ -2,7 +2,7 @@ import { STATE_NAMES } from '../place/state-codes.js';
 import type { RulePack } from '../law/rule-pack.js';
 import { askNow, askTheState } from './ask-the-state.js';
 import type { Duty, Question } from './determination.js';
-import { determinePack, type Case } from './determine-pack.js';
+import { determinePack, reportClock, type Case } from './determine-pack.js';
 import { jurisdictionId } from './jurisdiction-id.js';
 
 const WHERE: Question = { fact: '/place', text: 'Where did it happen: in which state, or at what position?' };
@@ -43,23 +43,19 @@ export function determineNowhere(packs: readonly RulePack[], at: Case): Duty {
     facts: at.occurrence.facts,
     questions: [WHERE],
   });
-  const soonest = packs
+  const clocks = packs
     .filter(({ jurisdiction }) => jurisdiction !== 'US')
-    .flatMap((pack) => determinePack(pack, at).filter(({ kind }) => kind === 'accident-report'))
-    .flatMap(({ dueAt, dueAtIfRequired, immediate, dueBasis, jurisdiction }) => {
-      // A required duty's sooner clock is the one that could still come.
-      const due = dueAtIfRequired ?? dueAt;
-      return due === null
-        ? []
-        : [{ due, immediate: immediate && due === (dueAt ?? due), dueBasis, jurisdiction }];
-    })
-    .sort((a, b) => Date.parse(a.due) - Date.parse(b.due) || Number(b.immediate) - Number(a.immediate))[0];
+    .flatMap((pack) => {
+      const clock = reportClock(pack, at);
+      return clock === null ? [] : [{ ...clock, jurisdiction: jurisdictionId(pack.jurisdiction) }];
+    });
+  const [soonest] = clocks.sort((a, b) => a.at - b.at || Number(b.immediate) - Number(a.immediate));
   if (soonest === undefined) return duty;
   return {
     ...duty,
     immediate: soonest.immediate,
-    dueAtIfRequired: soonest.due,
-    dueBasis: `the earliest of all states, here ${soonest.jurisdiction}: ${soonest.dueBasis}`,
+    dueAtIfRequired: at.occurrence.clock.format(soonest.at),
+    dueBasis: `the earliest of all states, here ${soonest.jurisdiction}: ${soonest.basis}`,
   };
 }
 

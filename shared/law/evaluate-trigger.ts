@@ -1,6 +1,13 @@
 import type { Truth } from '../kernel/truth.js';
 import { earlier, evaluateLimits, remarkOnLimits, type LimitContext } from './evaluate-limits.js';
-import { NOTHING_SPECIAL, type DatedOpenPoint, type TestResult, type TriggerFinding } from './finding.js';
+import {
+  NOTHING_SPECIAL,
+  type ClockFacts,
+  type DatedOpenPoint,
+  type Deadline,
+  type TestResult,
+  type TriggerFinding,
+} from './finding.js';
 import type { Occurrence } from './read-occurrence.js';
 import type { DutyRule, RulePack, TestName, Trigger } from './rule-pack.js';
 import { testDamage, type DamageFacts } from './test-damage.js';
@@ -34,7 +41,10 @@ export function evaluateTrigger(
   const result = runTest(trigger, context);
   const weak = restsOnWeakerText(trigger, context.pack);
   const value: Truth = weak && result.value === 'true' ? 'unknown' : result.value;
-  const limit = (clock = NOTHING_SPECIAL) => evaluateLimits(rule, trigger.test, clock, context.limits);
+  // Most open points move no clock, and theirs is laid on once.
+  let usual: Deadline | undefined;
+  const lay = (clock: ClockFacts) => evaluateLimits(rule, trigger.test, clock, context.limits);
+  const limit = (clock: ClockFacts) => (clock === NOTHING_SPECIAL ? (usual ??= lay(clock)) : lay(clock));
   const deadlines = result.holding.map(limit);
   const open: DatedOpenPoint[] = result.open.map(({ point, clock }) => ({
     ...point,
