@@ -5,6 +5,7 @@ import type { Reopening } from '../../../shared/decision/decision.js';
 import { followReport, reportState, type ReportState } from '../../../shared/decision/follow-report.js';
 import { findReport, keyOf, sameReport } from '../../../shared/decision/owed-report.js';
 import { type NewReopening, reopenReports } from '../../../shared/decision/reopen-reports.js';
+import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import type { Page } from '../../../shared/wire/page-query.dto.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import {
@@ -32,8 +33,13 @@ export interface DecisionsReopened {
   readonly actor: Actor;
 }
 
+/** How the reports of an incident stand after a change, with what that was read from. */
 export interface DecisionsChanged {
   readonly incidentId: string;
+  readonly stored: StoredDetermination;
+  readonly duties: readonly DutyView[];
+  /** Where the change came from the record: as it then is. */
+  readonly record?: IncidentRecord;
   readonly actor: Actor;
 }
 
@@ -75,10 +81,13 @@ export class Decisions {
   /** The reports of an incident as they stand; none for one that was never determined. */
   async dutiesOf(incidentId: string): Promise<DutyView[]> {
     const stored = await this.determinations.current(incidentId);
-    if (stored === null) return [];
-    const book = await this.books.read(incidentId);
-    const rows = await this.states.of(incidentId);
-    return viewDuties({ stored, book, rows, now: this.clock.now(), rules: this.settings });
+    return stored === null ? [] : this.dutiesUnder(stored);
+  }
+
+  /** The same, for whoever has the latest determination at hand. */
+  async dutiesUnder(stored: StoredDetermination): Promise<DutyView[]> {
+    const book = await this.books.read(stored.incidentId);
+    return this.view(stored, book, await this.states.of(stored.incidentId));
   }
 
   /** Reports on which something is still to be done, over all incidents, the earliest clock first. */
@@ -100,18 +109,24 @@ export class Decisions {
     const written = this.dated(reopenings, stored);
     const kept = { ...others, ...(written.length > 0 && { reopenings: written }) };
     const book = await this.books.add(incidentId, kept, actor);
-    await this.follow(incidentId, stored, book, []);
-    await this.tell(incidentId, stored, written, actor);
+    const duties = await this.follow(incidentId, stored, book, []);
+    await this.tell({ incidentId, stored, duties, actor }, written);
   }
 
-  private async bringForward({ incidentId, before, after, actor }: DeterminationChange): Promise<void> {
+  private async bringForward({
+    incidentId,
+    before,
+    after,
+    record,
+    actor,
+  }: DeterminationChange): Promise<void> {
     const was = before === null ? [] : reportsIn(before);
     const now = reportsIn(after);
     const book = await this.books.read(incidentId);
     const reopenings = this.dated(reopenReports(was, now, book), after);
     const added = reopenings.length === 0 ? book : await this.books.add(incidentId, { reopenings }, actor);
-    await this.follow(incidentId, after, added, compareReports(was, now));
-    await this.tell(incidentId, after, reopenings, actor);
+    const duties = await this.follow(incidentId, after, added, compareReports(was, now));
+    await this.tell({ incidentId, stored: after, duties, record, actor }, reopenings);
   }
 
   private dated(reopenings: readonly NewReopening[], { sequence }: StoredDetermination): Reopening[] {
@@ -119,13 +134,17 @@ export class Decisions {
     return reopenings.map((one) => ({ id: randomUUID(), at, determination: sequence, ...one }));
   }
 
-  /** Brings the list of how the reports of an incident stand forward. */
+  private view(stored: StoredDetermination, book: IncidentBook, rows: readonly DutyStateRow[]): DutyView[] {
+    return viewDuties({ stored, book, rows, now: this.clock.now(), rules: this.settings });
+  }
+
+  /** Brings the list of how the reports of an incident stand forward, and gives them. */
   private async follow(
     incidentId: string,
     stored: StoredDetermination,
     book: IncidentBook,
     changes: readonly ChangedReport[],
-  ): Promise<void> {
+  ): Promise<DutyView[]> {
     const reports = reportsWith(stored, book);
     const before = await this.states.of(incidentId);
     const now = reports.map((report) => {
@@ -141,19 +160,16 @@ export class Decisions {
       });
     });
     await this.states.replace(before, now);
+    return this.view(stored, book, now);
   }
 
-  private async tell(
-    incidentId: string,
-    { sequence }: StoredDetermination,
-    reopenings: readonly Reopening[],
-    actor: Actor,
-  ): Promise<void> {
+  private async tell(change: DecisionsChanged, reopenings: readonly Reopening[]): Promise<void> {
+    const { incidentId, stored, actor } = change;
     if (reopenings.length > 0) {
-      const event = { incidentId, determination: sequence, reopenings, actor };
+      const event = { incidentId, determination: stored.sequence, reopenings, actor };
       for (const listener of this.reopened) await listener(event);
     }
-    for (const listener of this.changed) await listener({ incidentId, actor });
+    for (const listener of this.changed) await listener(change);
   }
 }
 

@@ -35,15 +35,24 @@ export interface DeterminationChange {
   readonly incidentId: string;
   readonly before: StoredDetermination | null;
   readonly after: StoredDetermination;
+  /** What it was determined from. */
+  readonly record: IncidentRecord;
   readonly actor: Actor;
 }
 
+/** A record was changed in what leaves its determination as it was. */
+export interface DeterminationStands extends Omit<DeterminationChange, 'before' | 'after'> {
+  readonly stored: StoredDetermination;
+}
+
 export type DeterminationListener = (change: DeterminationChange) => Promise<void>;
+export type StandingListener = (change: DeterminationStands) => Promise<void>;
 
 /** Determines each incident anew whenever its facts or the law change, and keeps every determination. */
 @Injectable()
 export class Determinations {
   private readonly listeners: DeterminationListener[] = [];
+  private readonly whileStanding: StandingListener[] = [];
 
   constructor(
     private readonly rows: DeterminationsRepository,
@@ -53,7 +62,7 @@ export class Determinations {
     changes: RecordChanges,
   ) {
     changes.onChange(async ({ incidentId, sections: written, actor, withdrawn, record }) => {
-      if (written.some(isSectionName)) await this.determine(incidentId, await record(), actor);
+      if (written.some(isSectionName)) await this.follow(incidentId, await record(), actor);
       if (withdrawn.length > 0) await this.forget(incidentId, written, withdrawn);
     });
   }
@@ -61,6 +70,11 @@ export class Determinations {
   /** Told within the unit of work in which a determination is superseded. */
   onChange(listener: DeterminationListener): void {
     this.listeners.push(listener);
+  }
+
+  /** Told within the unit of work of a change of the record after which the determination stands as it was. */
+  onStanding(listener: StandingListener): void {
+    this.whileStanding.push(listener);
   }
 
   /** The latest; null only for an incident from before determinations were kept. */
@@ -105,12 +119,24 @@ export class Determinations {
     return answers;
   }
 
-  private async determine(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
+  private async follow(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
+    const stored = await this.determine(incidentId, record, actor);
+    if (stored === null) return;
+    for (const listener of this.whileStanding) await listener({ incidentId, stored, record, actor });
+  }
+
+  /** Gives the determination that stands, and null where another took its place. */
+  private async determine(
+    incidentId: string,
+    record: IncidentRecord,
+    actor: Actor,
+  ): Promise<StoredDetermination | null> {
     const facts = factsOf(record, await this.answers(incidentId));
     const before = await this.rows.current(incidentId);
     const { packs, geography } = this.law;
     const determination = determine(facts, { packs, geography, source: record.incident.reference });
-    if (before !== null && sameFacts(before.facts, facts) && this.stands(before, determination)) return;
+    if (before !== null && sameFacts(before.facts, facts) && this.stands(before, determination))
+      return before;
     const { latestAmendment } = await this.sections.outline(incidentId);
     const after: StoredDetermination & { packs: PackVersion[] } = {
       id: randomUUID(),
@@ -123,7 +149,8 @@ export class Determinations {
       determination,
     };
     await this.rows.add(after);
-    for (const listener of this.listeners) await listener({ incidentId, before, after, actor });
+    for (const listener of this.listeners) await listener({ incidentId, before, after, record, actor });
+    return null;
   }
 }
 

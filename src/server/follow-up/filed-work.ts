@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../accounts/accounts.api.js';
-import { Decisions, type DutyView } from '../decision/decision.api.js';
+import type { DutyView } from '../decision/decision.api.js';
 import { Clock } from '../platform/clock.js';
 import type { TaskRow } from './database/task.row.js';
 import { TasksRepository } from './database/tasks.repository.js';
@@ -11,13 +11,12 @@ import { type TaskHappening, taskEvent } from './task-events.js';
 export class FiledWork {
   constructor(
     private readonly tasks: TasksRepository,
-    private readonly decisions: Decisions,
     private readonly clock: Clock,
   ) {}
 
   /** Completes what filings answer, within the unit of work that recorded them. */
-  async complete(incidentId: string, actor: Actor): Promise<void> {
-    const filed = (await this.decisions.dutiesOf(incidentId)).filter(({ state }) => state === 'filed');
+  async complete(incidentId: string, duties: readonly DutyView[], actor: Actor): Promise<void> {
+    const filed = duties.filter(({ state }) => state === 'filed');
     if (filed.length === 0) return;
     const tasks = await this.tasks.ofIncident(incidentId);
     for (const task of tasks.filter(({ state }) => state === 'open')) {

@@ -9,9 +9,8 @@ import { reconcileTasks, type TaskChange } from '../../../shared/follow-up/recon
 import { listRentalRecords } from '../../../shared/law/list-rental-records.js';
 import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import type { RequestsSection } from '../../../shared/record/legal-request.js';
-import { isSectionName } from '../../../shared/wire/record-sections.js';
 import type { Actor } from '../accounts/accounts.api.js';
-import { Decisions, type DutyView } from '../decision/decision.api.js';
+import { Decisions, type DecisionsChanged, type DutyView } from '../decision/decision.api.js';
 import { Determinations, Law, type StoredDetermination } from '../determination/determination.api.js';
 import { Clock } from '../platform/clock.js';
 import { RecordChanges, ServiceSections } from '../record/record.api.js';
@@ -24,6 +23,9 @@ import { FollowUpForms } from './follow-up-forms.js';
 import { RequestWork } from './request-work.js';
 import { taskEvent } from './task-events.js';
 
+/** What the work of an incident is planned from. */
+type Situation = DecisionsChanged & { readonly record: IncidentRecord };
+
 /** Keeps the tasks of each incident what its record and its duties call for, in the unit of work that changed them. */
 @Injectable()
 export class TaskPlanner {
@@ -31,47 +33,47 @@ export class TaskPlanner {
     private readonly tasks: TasksRepository,
     private readonly claims: ClaimsClocks,
     private readonly sections: ServiceSections,
-    private readonly determinations: Determinations,
-    private readonly decisions: Decisions,
     private readonly filed: FiledWork,
     private readonly asked: RequestWork,
     private readonly forms: FollowUpForms,
     private readonly law: Law,
     private readonly clock: Clock,
+    decisions: Decisions,
+    determinations: Determinations,
     changes: RecordChanges,
   ) {
     // Told of every determination, that of corrected law among them, and of what was signed, filed and reopened.
-    decisions.onChange(async ({ incidentId, actor }) => {
-      await this.bringForward(incidentId, await this.sections.record(incidentId), actor);
-      await this.filed.complete(incidentId, actor);
+    decisions.onChange(async (change) => {
+      const { incidentId, duties, actor } = change;
+      const record = change.record ?? (await this.sections.record(incidentId));
+      await this.bringForward({ ...change, record });
+      await this.filed.complete(incidentId, duties, actor);
+    });
+    // What leaves the duties as they were may still call for work.
+    determinations.onStanding(async (change) => {
+      await this.bringForward({ ...change, duties: await decisions.dutiesUnder(change.stored) });
     });
     changes.onChange(async ({ incidentId, sections: written, actor, record }) => {
-      if (!written.some((section) => section === 'requests' || isSectionName(section))) return;
-      if (await this.isPlanned(incidentId)) return;
-      await this.bringForward(incidentId, await record(), actor);
+      if (!written.includes('requests')) return;
+      const stored = await determinations.current(incidentId);
+      if (stored === null) return determinations.bringForward(incidentId, actor);
+      const duties = await decisions.dutiesUnder(stored);
+      await this.bringForward({ incidentId, stored, record: await record(), duties, actor });
     });
-  }
-
-  /** A determination that saw the last amendment was made by it, and the work planned with that. */
-  private async isPlanned(incidentId: string): Promise<boolean> {
-    const stored = await this.determinations.current(incidentId);
-    const { latestAmendment } = await this.sections.outline(incidentId);
-    return stored?.amendment === latestAmendment;
   }
 
   /** Plans afresh, within a unit of work; nothing is written when the tasks are what is called for. */
-  async bringForward(incidentId: string, record: IncidentRecord, actor: Actor): Promise<void> {
-    const stored = await this.determinations.current(incidentId);
-    const zone = followUpZone(stored?.determination.timeZone, record.incident.timeZone);
+  private async bringForward({ incidentId, stored, record, duties, actor }: Situation): Promise<void> {
+    const { determination } = stored;
+    const zone = followUpZone(determination.timeZone, record.incident.timeZone);
     const clocks = await this.claims.bringForward(incidentId, record, zone);
-    const duties = await this.decisions.dutiesOf(incidentId);
-    const states = (stored?.determination.states ?? []).map(({ state }) => state);
+    const states = determination.states.map(({ state }) => state);
     const { requests = [] } = await this.sections.read<RequestsSection>(incidentId, 'requests');
     const planned = planTasks(
       {
         record,
         reports: reportsOf(stored),
-        conduct: (stored?.determination.duties ?? []).filter(isConduct),
+        conduct: determination.duties.filter(isConduct),
         rentalRecords: listRentalRecords(this.law.packs, states),
         requests,
         reopened: reopenedAmong(duties),
@@ -120,8 +122,8 @@ export class TaskPlanner {
 }
 
 /** The reports that are ours by a determination; the law behind them matters to decisions alone. */
-function reportsOf(stored: StoredDetermination | null): OwedReport[] {
-  return stored === null ? [] : listOwedReports(stored.determination, stored.facts, () => null);
+function reportsOf({ determination, facts }: StoredDetermination): OwedReport[] {
+  return listOwedReports(determination, facts, () => null);
 }
 
 function reopenedAmong(duties: readonly DutyView[]): ReopenedReport[] {
