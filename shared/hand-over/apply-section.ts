@@ -1,6 +1,6 @@
 import { findRefusedNumber } from '../record/find-refused-number.js';
 import { flattenSection } from '../record/flatten-section.js';
-import { type JsonObject, type JsonValue, sameJson } from '../record/json-value.js';
+import { isJsonObject, type JsonObject, type JsonValue, sameJson } from '../record/json-value.js';
 import { decideItem, type Item, type Verdict } from './decide-item.js';
 import type { Profile } from './hand-over-profile.js';
 import { keepFields } from './keep-fields.js';
@@ -34,10 +34,15 @@ export function applySection(
   profile: Profile,
   sender: SenderChoices,
 ): { readonly document?: JsonObject; readonly fields: readonly DecidedField[] } {
+  // Who said a thing is a name like others: it leaves with the names of everybody, or not at all.
+  const tellsWho = decideItem({ kind: 'name', id: 'name' }, profile, sender).does === 'goes';
   const decided = [...flattenSection(document)].map(([path, value]): DecidedField => {
     const item = placed(path);
-    const verdict = decideItem({ ...item, id: `${section}:${path}` }, profile, sender);
-    return { section, path, kind: item.kind, ...leave(verdict, value, names) };
+    const id = `${section}:${path}`;
+    const verdict = decideItem({ ...item, id }, profile, sender);
+    // Whoever has a single text leave against the profile has read it; a whole kind nobody has.
+    const isRead = verdict.by === 'override' && sender.choices.some(({ what }) => what === id);
+    return { section, path, kind: item.kind, ...leave(verdict, value, isRead ? [] : names, tellsWho) };
   });
   const fields = decided.some(tells) ? withIds(decided, document) : decided.map(withoutKey);
   const kept = new Map(fields.flatMap(({ path, value }) => (value === undefined ? [] : [[path, value]])));
@@ -76,21 +81,30 @@ function leave(
   verdict: Verdict,
   value: JsonValue,
   names: readonly string[],
+  tellsWho: boolean,
 ): Pick<DecidedField, 'verdict' | 'value'> {
   if (verdict.does === 'stays') return { verdict };
   if (findRefusedNumber(JSON.stringify(value)) !== null) {
     return { verdict: { does: 'stays', reason: REFUSED, by: 'profile' } };
   }
   if (verdict.does === 'masked') return { verdict, value: maskNames(names, maskValue(verdict.how, value)) };
-  const masked = verdict.by === 'override' ? value : maskNames(names, value);
+  const bare = tellsWho ? value : withoutWho(value);
+  const masked = maskNames(names, bare);
   if (sameJson(masked, value)) return { verdict, value };
-  return {
-    verdict: { does: 'masked', how: 'initials', reason: MAY_BE_A_CHILD, by: 'profile' },
-    value: masked,
-  };
+  const [how, reason] = sameJson(masked, bare)
+    ? (['unnamed', NOT_WHO] as const)
+    : (['initials', MAY_BE_A_CHILD] as const);
+  return { verdict: { does: 'masked', how, reason, by: verdict.by }, value: masked };
+}
+
+/** `withoutWho({ value: 3, known: 'told', by: 'Ann' })` is `{ value: 3, known: 'told' }`. */
+function withoutWho(value: JsonValue): JsonValue {
+  if (!isJsonObject(value) || !('known' in value)) return value;
+  return Object.fromEntries(Object.entries(value).filter(([member]) => member !== 'by'));
 }
 
 const REFUSED = 'It holds a card or Social Security number, which leaves for nobody.';
+const NOT_WHO = 'Names of others do not leave, and so not who said it.';
 const MAY_BE_A_CHILD = 'Whoever is not known to be of age is named by initials.';
 const BARE = 'Nothing of this section leaves, and so its bare list does not.';
 const WHICH = 'It says of which item the rest is told.';

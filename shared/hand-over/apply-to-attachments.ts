@@ -1,5 +1,5 @@
 import type { IncidentRecord } from '../record/incident-record.js';
-import { isJsonObject, type JsonObject } from '../record/json-value.js';
+import { isJsonObject, type JsonObject, type JsonValue } from '../record/json-value.js';
 import { namesToMask } from './apply-profile.js';
 import { applySection, type DecidedField } from './apply-section.js';
 import type { DecidedFile } from './decide-file.js';
@@ -26,7 +26,15 @@ const KINDS: Readonly<Record<string, Attachment>> = {
   'assignments/counsel': 'privileged',
 };
 
-/** What the device wrote into a file about place and time. */
+/** Single fields that tell something else than the rest of their item. */
+const WITHIN: readonly (readonly [field: RegExp, kind: Attachment])[] = [
+  [/^filings:\/filings\/[^/]+\/remark$/, 'decision'],
+  [/^filings:\/(filings|operatorNotices)\/[^/]+\/by\/[a-z]+$/, 'author'],
+];
+
+/** What people wrote about a file, who brought it, and what the device wrote into it about place and time. */
+const FILE_WORDS = /^\/files\/[^/]+\/(name|about\/caption)$/;
+const FILE_AUTHOR = /^\/files\/[^/]+\/(receivedFrom|about\/takenBy)$/;
 const METADATA = /^\/files\/[^/]+\/captured(\/|$)/;
 
 /**
@@ -45,11 +53,14 @@ export function applyToAttachments(
   const sections: Record<string, JsonObject> = {};
   for (const [section, document] of Object.entries(attachments)) {
     const placed = (path: string) => ({
-      kind: section === 'evidence' ? undefined : KINDS[`${section}/${path.split('/')[1] ?? ''}`],
+      owner: ownerOf(record, document, path),
+      kind:
+        WITHIN.find(([field]) => field.test(`${section}:${path}`))?.[1] ??
+        KINDS[`${section}/${path.split('/')[1] ?? ''}`],
     });
     const applied =
       section === 'evidence'
-        ? applyToFiles(document, files, names, profile)
+        ? applyToFiles(document, files, names, profile, sender)
         : applySection({ section, document, placed, names }, profile, sender);
     fields.push(...applied.fields);
     if (applied.document !== undefined) sections[section] = applied.document;
@@ -57,12 +68,25 @@ export function applyToAttachments(
   return { sections, fields };
 }
 
-/** The lines about files: each follows what was decided about its file. */
+/** Whose own a notice is: of whoever drove the craft that it names. */
+function ownerOf(record: IncidentRecord, document: JsonObject, path: string): string | undefined {
+  const [, list = '', id] = path.split('/');
+  const listed = list === 'operatorNotices' ? document[list] : undefined;
+  const items: readonly JsonValue[] = Array.isArray(listed) ? listed : [];
+  const vessel = items.filter(isJsonObject).find((one) => one['id'] === id)?.['vessel'];
+  if (vessel === undefined) return undefined;
+  const { people = [] } = record.sections.people ?? {};
+  const drivers = people.filter(({ role, craft }) => role?.value === 'operator' && craft === vessel);
+  return drivers.length === 1 ? drivers[0]?.id : undefined;
+}
+
+/** The lines about files: each follows what was decided about its file, and words and names in it their own kinds. */
 function applyToFiles(
   document: JsonObject,
   files: readonly DecidedFile[],
   names: readonly string[],
   profile: Profile,
+  sender: SenderChoices,
 ) {
   const going = new Map(
     files.filter(({ verdict }) => verdict.does !== 'stays').map((one) => [one.file.id, one] as const),
@@ -72,15 +96,19 @@ function applyToFiles(
   const placed = (path: string) => {
     const found = going.get(path.split('/')[2] ?? '');
     const bare = found?.verdict.does === 'masked' && METADATA.test(path);
-    return { kind: bare || found === undefined ? undefined : LINE };
+    if (bare || found === undefined) return { kind: undefined };
+    return { kind: FILE_WORDS.test(path) ? 'file-words' : FILE_AUTHOR.test(path) ? 'author' : LINE };
   };
-  const open = { ...profile, decisions: { [LINE]: GOES } };
-  return applySection({ section: 'evidence', document: { files: lines }, placed, names }, open, {
-    choices: [],
-    strangers: {},
-  });
+  const open = { ...profile, decisions: { ...profile.decisions, [LINE]: GOES } };
+  // Id and SHA-256 are not for choice: without them nobody could tell which file the log vouches for.
+  const choices = sender.choices.filter(
+    ({ what }) => !what.startsWith('evidence:') || isOfPeople(what.slice('evidence:'.length)),
+  );
+  const section = { section: 'evidence', document: { files: lines }, placed, names };
+  return applySection(section, open, { ...sender, choices });
 }
 
+const isOfPeople = (path: string): boolean => FILE_WORDS.test(path) || FILE_AUTHOR.test(path);
 const LINE = 'line';
 const GOES = { does: 'goes', reason: 'It describes a file that goes.' } as const;
 

@@ -3,7 +3,8 @@ export const RECIPIENTS = ['insurer', 'counsel', 'agency', 'renter', 'other-part
 export type Recipient = (typeof RECIPIENTS)[number];
 
 /** How a value or a picture is changed so that it tells less. */
-export type Masking = 'initials' | 'year' | 'last-four' | 'no-metadata' | 'blurred';
+export const MASKINGS = ['initials', 'unnamed', 'year', 'last-four', 'no-metadata', 'blurred'] as const;
+export type Masking = (typeof MASKINGS)[number];
 
 /** What becomes of one kind of field or attachment, and why. */
 export type ProfileDecision =
@@ -29,6 +30,7 @@ export const ATTACHMENTS = [
   'video',
   'audio',
   'document',
+  'file-words',
   'statement-original',
   'filed-report',
   'restricted-file',

@@ -1,4 +1,4 @@
-import { RECIPIENTS } from '../../../shared/hand-over/hand-over-profile.js';
+import { MASKINGS, RECIPIENTS } from '../../../shared/hand-over/hand-over-profile.js';
 import { PacketDeliveryDto, PacketDraftDto } from '../../../shared/wire/hand-over-requests.dto.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
 import { FIRST_NOTICE_SCHEMAS } from './first-notice/first-notice-schemas.js';
@@ -10,7 +10,7 @@ const VERDICT = {
   reason: text,
   by: { enum: ['profile', 'choice', 'override'] },
 };
-const HOW = { how: { enum: ['initials', 'year', 'last-four', 'no-metadata', 'blurred'] } };
+const HOW = { how: { enum: MASKINGS } };
 const WITHHELD = object({ kind: text, what: text, count, reason: text });
 
 const PACKET = object({

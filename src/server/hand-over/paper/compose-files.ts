@@ -41,9 +41,13 @@ const rank = (line: EvidenceFile | undefined): number => (line?.kind === 'photo'
 
 /** The lines about files as they leave: the list itself may have been masked. */
 function linesOf(section: object | undefined): ReadonlyMap<string, EvidenceFile> {
-  const { files = [] } = (section ?? {}) as { files?: readonly EvidenceFile[] };
+  const { files = [] } = (section ?? {}) as {
+    files?: readonly (Omit<EvidenceFile, 'about'> & Partial<EvidenceFile>)[];
+  };
   return new Map(
-    files.filter((file) => isJsonObject(file as unknown as JsonObject)).map((file) => [file.id, file]),
+    files
+      .filter((file) => isJsonObject(file as unknown as JsonObject))
+      .map((file) => [file.id, { ...file, about: file.about ?? {} }]),
   );
 }
 

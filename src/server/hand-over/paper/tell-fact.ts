@@ -22,6 +22,7 @@ export interface FieldToTell {
 
 export const MASKED_WORDS: Readonly<Record<Masking, string>> = {
   initials: 'initials in place of the name',
+  unnamed: 'without who said it',
   year: 'the year alone',
   'last-four': 'the last four signs alone',
   'no-metadata': 'a copy without what the camera wrote into it',

@@ -33,6 +33,7 @@ export const handOver = {
   does: { goes: 'Leaves', masked: 'Masked', stays: 'Stays' },
   how: {
     initials: 'initials',
+    unnamed: 'without who said it',
     year: 'the year alone',
     'last-four': 'the last four signs',
     'no-metadata': 'a copy without what the camera wrote',
