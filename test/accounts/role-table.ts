@@ -260,9 +260,9 @@ export const ROLE_TABLE: Record<string, Who[]> = {
 
   'GET /api/map': ANYONE,
 
-  'GET /api/register': STAFF,
-  'GET /api/clocks': STAFF,
-  'GET /api/register/count': STAFF,
+  'GET /api/register': READERS,
+  'GET /api/clocks': READERS,
+  'GET /api/register/count': READERS,
   'POST /api/register-exports': MANAGERS,
   'GET /api/register-exports/:id': MANAGERS,
   'GET /api/register-exports/:id/file': MANAGERS,

@@ -205,13 +205,20 @@ describe('the register', () => {
   it('gives counsel what was assigned, and sends strangers to sign in', async () => {
     const counsel = await desk.house.person('counsel');
     const none = await visit(counsel);
-    await none.getByText('There is no incident yet.').waitFor();
+    await none.getByText('No incident was assigned to you.').waitFor();
+    await expectReach(none);
     await none.context().close();
     const asManager = await desk.house.signedIn(manager);
     await create(asManager, `/api/incidents/${hurt.id}/counsel`, { account: counsel.id }).expect(200);
     const page = await visit(counsel);
     await page.getByText('Thrown off at the sandbar').waitFor();
     expect(await page.locator('.register-link').count()).toBe(1);
+    await found(page, '1 incident');
+    const line = page.getByRole('listitem').filter({ hasText: 'Thrown off at the sandbar' });
+    await line.getByText('Required').waitFor();
+    await line.getByText(/left/).waitFor();
+    await page.getByText('Narrow the list', { exact: true }).click();
+    expect(await page.getByLabel('Craft').count()).toBe(0);
     await expectReach(page);
     await page.context().close();
     const stranger = await desk.visit(null, '/register');

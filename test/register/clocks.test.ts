@@ -1,7 +1,7 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { beforeAll, expect, it } from 'vitest';
-import { type Browser, describeHouse } from '../accounts/house.js';
+import { type Browser, create, describeHouse } from '../accounts/house.js';
 import { IncidentCase, operatorOf, peopleWith, told } from '../decision/incident-case.js';
 
 interface Clock {
@@ -47,6 +47,34 @@ describeHouse('the clocks of all incidents', (house) => {
     ]);
     expect(items.map(({ incident }) => incident)).not.toContain(quiet.id);
     expect(items[0]?.reference).toMatch(/^\d{4}-\d{4}$/);
+  });
+
+  it('come to counsel of what was assigned, and of nothing else, as the register does', async () => {
+    const lawyer = await house().person('counsel');
+    const counsel = await house().signedIn(lawyer);
+    const read = async (path: string): Promise<unknown> =>
+      (await counsel.get(path).expect(200)).body as unknown;
+    expect(await read('/api/clocks')).toEqual({ items: [], next: null });
+    expect(await read('/api/register')).toEqual({ items: [], next: null });
+    expect(await read('/api/register?status=open')).toEqual({ items: [], next: null });
+    expect(await read('/api/register/count')).toMatchObject({ count: 0 });
+    await create(manager, `/api/incidents/${hurt.id}/counsel`, { account: lawyer.id }).expect(200);
+    const { items } = await page('', counsel);
+    expect(items.map(({ incident, duty }) => [incident, duty])).toEqual([
+      [hurt.id, 'us/accident-report'],
+      [hurt.id, 'us-tx/accident-report'],
+    ]);
+    expect(await read('/api/register')).toMatchObject({
+      items: [
+        {
+          id: hurt.id,
+          duties: expect.arrayContaining([expect.objectContaining({ outcome: 'required' })]) as object[],
+        },
+      ],
+      next: null,
+    });
+    expect(await read('/api/register?order=due&reports=open')).toMatchObject({ items: [{ id: hurt.id }] });
+    expect(await read('/api/register/count')).toMatchObject({ count: 1 });
   });
 
   it('come in pages that leave nothing out and show nothing twice', async () => {

@@ -34,20 +34,20 @@ export class RegisterController {
   ) {}
 
   @Get('register')
-  @MayUse('staff', 'manager', 'administrator')
+  @MayUse('staff', 'manager', 'administrator', 'counsel')
   @DescribeRoute({
     operationId: 'readRegister',
-    summary: 'Incidents with how their reports and tasks stand',
+    summary: 'Incidents with how their reports and tasks stand; to counsel, those that were assigned',
     query: { 'limit?': '25', 'after?': 'WyIyMDI2IiwiYTEiXQ', 'order?': 'due', ...FILTER },
     answer: 'RegisterPage',
     refuses: { 422: 'The query cannot be used.' },
   })
-  page(@Query() query: unknown) {
-    return this.register.page(query);
+  page(@Query() query: unknown, @CurrentPerson() reader: PersonActor) {
+    return this.register.page(query, reader);
   }
 
   @Get('clocks')
-  @MayUse('staff', 'manager', 'administrator')
+  @MayUse('staff', 'manager', 'administrator', 'counsel')
   @DescribeRoute({
     operationId: 'listClocks',
     summary: 'Reports of all incidents that are not settled, the one that is due soonest first',
@@ -57,12 +57,12 @@ export class RegisterController {
     answer: 'ClockPage',
     refuses: { 422: 'The query cannot be used.' },
   })
-  clocks(@Query() query: unknown) {
-    return this.register.clocks(query);
+  clocks(@Query() query: unknown, @CurrentPerson() reader: PersonActor) {
+    return this.register.clocks(query, reader);
   }
 
   @Get('register/count')
-  @MayUse('staff', 'manager', 'administrator')
+  @MayUse('staff', 'manager', 'administrator', 'counsel')
   @DescribeRoute({
     operationId: 'countRegister',
     summary:
@@ -71,8 +71,8 @@ export class RegisterController {
     answer: 'RegisterCount',
     refuses: { 422: 'The query cannot be used.' },
   })
-  count(@Query() query: unknown) {
-    return this.register.count(query);
+  count(@Query() query: unknown, @CurrentPerson() reader: PersonActor) {
+    return this.register.count(query, reader);
   }
 
   @Post('register-exports')

@@ -15,15 +15,15 @@ export interface LineDuty {
   readonly overdue: boolean;
 }
 
-/** An incident of `GET /api/register`; of `GET /api/incidents`, which counsel asks, without duties and tasks. */
+/** An incident of `GET /api/register`. */
 export interface RegisterLine {
   readonly id: string;
   readonly reference: string;
   readonly status: IncidentStatus;
   readonly openedAt: string;
   readonly summary: IncidentSummary;
-  readonly duties?: readonly LineDuty[];
-  readonly tasks?: { readonly open: number; readonly overdue: number };
+  readonly duties: readonly LineDuty[];
+  readonly tasks: { readonly open: number; readonly overdue: number };
 }
 
 export interface RegisterPageAnswer {

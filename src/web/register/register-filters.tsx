@@ -6,7 +6,7 @@ import { Select } from '../look/select.js';
 import { useStations } from '../lists/use-stations.js';
 import { useSession } from '../session/session.js';
 import { register as say } from '../words/register.js';
-import { COUNSEL_FILTERS, type FilterName, type RegisterQuery, withPart } from './register-query.js';
+import { type FilterName, type RegisterQuery, withPart } from './register-query.js';
 
 interface FiltersProps {
   readonly query: RegisterQuery;
@@ -16,6 +16,7 @@ interface FiltersProps {
 /** What narrows the list, and its order. Each takes effect when it is chosen. */
 export function RegisterFilters({ query, go }: FiltersProps) {
   const { me } = useSession();
+  // The fleet is no matter of counsel's, whose search finds a craft by its name.
   const isCounsel = me?.role === 'counsel';
   const craft = useAskAll<{ readonly unitName?: string }>(isCounsel ? null : '/api/craft', { keep: true });
   const stations = useStations(!isCounsel).map(({ label }) => label);
@@ -47,22 +48,20 @@ export function RegisterFilters({ query, go }: FiltersProps) {
       onInput={(value) => set(name, value)}
     />
   );
-  const shown = isCounsel ? COUNSEL_FILTERS : null;
-  const has = (name: FilterName): boolean => shown?.includes(name) ?? true;
   return (
     <details class="filters unprinted">
       <summary>{say.narrow(setWords(query))}</summary>
       <div class="filter-grid">
-        {has('status') && select('status', say.statuses)}
-        {has('reports') && select('reports', say.standings)}
-        {has('outcome') && select('outcome', say.outcomes)}
-        {has('hurt') && select('hurt', say.harms)}
-        {has('craft') && select('craft', listed(names, query.craft))}
-        {has('station') && select('station', listed(stations, query.station))}
-        {has('casualty') && select('casualty', casualties())}
+        {select('status', say.statuses)}
+        {select('reports', say.standings)}
+        {select('outcome', say.outcomes)}
+        {select('hurt', say.harms)}
+        {!isCounsel && select('craft', listed(names, query.craft))}
+        {!isCounsel && select('station', listed(stations, query.station))}
+        {select('casualty', casualties())}
         {day('from')}
         {day('until')}
-        {!isCounsel && select('order', latestLess(say.orders), say.orders.latest)}
+        {select('order', latestLess(say.orders), say.orders.latest)}
       </div>
       {setWords(query).length > 0 && (
         <Button onPress={() => go(query.order === undefined ? {} : { order: query.order })}>

@@ -30,12 +30,10 @@ export function RegisterList({ lines, zone, map }: ListProps) {
             {whereOf(line) ?? say.whereUnknown} · <When line={line} zone={zone} /> ·{' '}
             {say.statuses[line.status]}
           </p>
-          {line.duties !== undefined && (
-            <div class="line-state">
-              <Reports duties={line.duties} />
-              <Clock duties={line.duties} zone={zone} />
-            </div>
-          )}
+          <div class="line-state">
+            <Reports duties={line.duties} />
+            <Clock duties={line.duties} zone={zone} />
+          </div>
           {map !== undefined && <OnMap line={line} map={map} />}
         </li>
       ))}

@@ -113,12 +113,13 @@ function Lines({ lines, zone }: { lines: readonly RegisterLine[]; zone: string }
 }
 
 function Nothing({ isSearch }: { isSearch: boolean }) {
+  const isCounsel = useSession().me?.role === 'counsel';
+  const none = isCounsel ? say.empty.counsel : say.empty.none;
   return (
     <Empty>
-      <p>{isSearch ? say.empty.filtered : say.empty.none}</p>
-      <p>
-        {isSearch ? <Link href="/register">{say.clear}</Link> : <Link href="/call">{say.empty.call}</Link>}
-      </p>
+      <p>{isSearch ? say.empty.filtered : none}</p>
+      {isSearch && <Link href="/register">{say.clear}</Link>}
+      {!isSearch && !isCounsel && <Link href="/call">{say.empty.call}</Link>}
     </Empty>
   );
 }

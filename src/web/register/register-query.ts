@@ -46,9 +46,6 @@ export function withPart(query: RegisterQuery, part: Partial<Record<QueryName, s
   return { ...rest, ...part };
 }
 
-/** What counsel’s list can be asked, which knows neither reports nor craft. */
-export const COUNSEL_FILTERS: readonly FilterName[] = ['status', 'from', 'until'];
-
 /**
  * What the service is asked: days become the instants at which they begin and end in a zone.
  * @example askedOf({ from: '2026-06-13' }, 'America/Chicago') // { openedFrom: '2026-06-13T00:00:00-05:00' }

@@ -6,9 +6,8 @@ import { aboutOf, whatOf, whereOf } from './tell-line.js';
 
 /** The whole sheet at a desk and on paper. */
 export function RegisterTable({ lines, zone }: Omit<ListProps, 'map'>) {
-  const hasDuties = lines.some(({ duties }) => duties !== undefined);
   const { reference, what, where, when, clock, duty, tasks, status } = say.columns;
-  const columns = [reference, what, where, when, ...(hasDuties ? [clock, duty, tasks] : []), status];
+  const columns = [reference, what, where, when, clock, duty, tasks, status];
   return (
     <div class="table-box" tabIndex={0} role="region" aria-label={say.columns.what}>
       <table class="register-table">
@@ -38,17 +37,13 @@ export function RegisterTable({ lines, zone }: Omit<ListProps, 'map'>) {
               <td>
                 <When line={line} zone={zone} />
               </td>
-              {hasDuties && (
-                <>
-                  <td>
-                    <Clock duties={line.duties ?? []} zone={zone} />
-                  </td>
-                  <td>
-                    <Reports duties={line.duties ?? []} />
-                  </td>
-                  <td>{say.tasks(line.tasks?.open ?? 0, line.tasks?.overdue ?? 0)}</td>
-                </>
-              )}
+              <td>
+                <Clock duties={line.duties} zone={zone} />
+              </td>
+              <td>
+                <Reports duties={line.duties} />
+              </td>
+              <td>{say.tasks(line.tasks.open, line.tasks.overdue)}</td>
               <td>{say.statuses[line.status]}</td>
             </tr>
           ))}

@@ -27,8 +27,7 @@ const COUNT = '/api/register/count';
  */
 export function useRegister(query: RegisterQuery): AskedRegister {
   const { me } = useSession();
-  const isCounsel = me?.role === 'counsel';
-  const all = useAsk<CountAnswer>(isCounsel || me === null ? null : COUNT, { keep: true });
+  const all = useAsk<CountAnswer>(me === null ? null : COUNT, { keep: true });
   const zone = all.data?.timeZone ?? ownZone();
   const asked = askedOf(query, zone);
   const filter = new URLSearchParams(asked).toString();
@@ -39,12 +38,10 @@ export function useRegister(query: RegisterQuery): AskedRegister {
     ...(after !== undefined && { after }),
   }).toString();
   // The zone says where a day begins, so that days wait for it.
-  const waits = !isCounsel && all.loading && (query.from ?? query.until) !== undefined;
-  const path = withQuery(isCounsel ? '/api/incidents' : '/api/register', whole);
+  const waits = all.loading && (query.from ?? query.until) !== undefined;
+  const path = withQuery('/api/register', whole);
   const page = useAsk<RegisterPageAnswer>(me === null || waits ? null : path, { keep: whole === '' });
-  const found = useAsk<CountAnswer>(
-    isCounsel || me === null || waits || filter === '' ? null : withQuery(COUNT, filter),
-  );
+  const found = useAsk<CountAnswer>(me === null || waits || filter === '' ? null : withQuery(COUNT, filter));
   const shown = useRef<RegisterPageAnswer | undefined>(undefined);
   if (page.data !== undefined) shown.current = page.data;
   const counted = filter === '' ? all.data?.count : found.data?.count;

@@ -53,6 +53,6 @@ function aboutOf({ summary: { said }, tasks }: OpenIncident, opened: string): st
   return [
     said === undefined ? say.open.nothing : say.open.said(said),
     say.open.opened(opened),
-    ...(tasks === undefined ? [] : [say.open.tasks(tasks.open, tasks.overdue)]),
+    say.open.tasks(tasks.open, tasks.overdue),
   ].join(' · ');
 }

@@ -1,21 +1,29 @@
 import { Link } from 'wouter-preact';
+import { useAsk } from '../ask/use-ask.js';
 import { Page } from '../look/page.js';
 import { ownZone } from '../look/tell-instant.js';
 import { useSession } from '../session/session.js';
 import { common } from '../words/common.js';
 import { today as say } from '../words/today.js';
+import { ClockList } from './clock-list.js';
 import { OpenList } from './open-list.js';
+import type { ClockLine, Paged } from './service-answers.js';
 import './today.css';
 
-/** Where counsel begins: the incidents that were assigned, and nothing of others. */
+const EVERY_MINUTE = 60_000;
+
+/** Where counsel begins: the clocks and the incidents that were assigned, and nothing of others. */
 export function CounselStart() {
+  const zone = ownZone();
+  const clocks = useAsk<Paged<ClockLine>>('/api/clocks?limit=6', { keep: true, everyMs: EVERY_MINUTE });
   return (
     <Page title={say.title}>
+      <ClockList asked={clocks} zone={zone} />
       <OpenList
-        path="/api/incidents?limit=100"
+        path="/api/register?limit=100"
         title={say.start.counsel}
         none={say.start.counselNone}
-        zone={ownZone()}
+        zone={zone}
       />
       <Ways ways={[['/law/try', say.start.tryLaw]]} />
     </Page>

@@ -26,13 +26,13 @@ export interface ClockLine {
   readonly supplementDue: boolean;
 }
 
-/** `GET /api/register?status=open`; `GET /api/incidents`, which counsel asks, without tasks. */
+/** `GET /api/register` */
 export interface OpenIncident {
   readonly id: string;
   readonly reference: string;
   readonly openedAt: string;
   readonly summary: IncidentSummary;
-  readonly tasks?: { readonly open: number; readonly overdue: number };
+  readonly tasks: { readonly open: number; readonly overdue: number };
 }
 
 /** `GET /api/outings` */

@@ -7,8 +7,14 @@ export type Query = SelectQueryBuilder<ObjectLiteral>;
 
 const SECTION_WORDS = { table: 'incident_section', column: 'words', owner: 'incident_id', id: 'i.id' };
 
+/** What is asked for, and of which account of counsel the assignments bound it; without one, nothing does. */
+export interface ReadableFilter extends RegisterFilter {
+  readonly counselAccount?: string;
+}
+
 /** Keeps, of the incidents that a query calls `i`, those that are asked for. */
-export function filterRegister(query: Query, filter: RegisterFilter, now: string): Query {
+export function filterRegister(query: Query, filter: ReadableFilter, now: string): Query {
+  if (filter.counselAccount !== undefined) assignedTo(query, filter.counselAccount);
   const { status, openedFrom, openedUntil, outcome, reports, craft, station, casualty, hurt, q } = filter;
   if (status !== undefined) query.andWhere('i.status = :status', { status });
   if (openedFrom !== undefined) query.andWhere('i.opened_at >= :openedFrom', { openedFrom: utc(openedFrom) });
@@ -28,6 +34,15 @@ export function filterRegister(query: Query, filter: RegisterFilter, now: string
   if (hurt !== undefined) withHurt(query, hurt);
   if (q !== undefined) withWords(query, SECTION_WORDS, q);
   return query;
+}
+
+/** Of the incidents that a query calls `i`, those that were assigned to an account of counsel. */
+export function assignedTo(query: Query, counselAccount: string): void {
+  query.andWhere(
+    `EXISTS (SELECT 1 FROM "counsel_assignment" ca
+      WHERE ca.incident_id = i.id AND ca.account_id = :counselAccount)`,
+    { counselAccount },
+  );
 }
 
 function withDuty(query: Query, condition: string, parameters: ObjectLiteral): void {

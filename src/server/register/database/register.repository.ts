@@ -4,11 +4,11 @@ import type { Filing } from '../../../../shared/decision/filing.js';
 import type { Outcome } from '../../../../shared/determination/determination.js';
 import type { IncidentStatus } from '../../../../shared/record/incident-record.js';
 import { joinSummaries } from '../../../../shared/record/summarize-section.js';
-import type { RegisterFilter, RegisterOrder } from '../../../../shared/wire/register-queries.dto.js';
+import type { RegisterOrder } from '../../../../shared/wire/register-queries.dto.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import type { Cursor } from '../../platform/http/cursor.js';
 import type { RegisterClock, RegisterDuty, RegisterLine, RegisterTask } from '../register-rows.js';
-import { filterRegister, type Query } from './filter-register.js';
+import { assignedTo, filterRegister, type Query, type ReadableFilter } from './filter-register.js';
 
 type Head = Omit<RegisterLine, 'duties' | 'tasks'>;
 type Summaries = Parameters<typeof joinSummaries>[0];
@@ -36,7 +36,7 @@ export class RegisterRepository {
 
   /** In an order, behind a place in it. */
   async heads(
-    filter: RegisterFilter,
+    filter: ReadableFilter,
     now: string,
     { order = 'latest', after, limit }: HeadsWanted,
   ): Promise<PlacedHead[]> {
@@ -65,7 +65,7 @@ export class RegisterRepository {
     }));
   }
 
-  async count(filter: RegisterFilter, now: string): Promise<number> {
+  async count(filter: ReadableFilter, now: string): Promise<number> {
     const row = await this.filtered(filter, now).select('COUNT(*)', 'count').getRawOne<{ count: string }>();
     return Number(row?.count ?? 0);
   }
@@ -88,6 +88,7 @@ export class RegisterRepository {
     now: string,
     after: Cursor | null,
     limit: number,
+    counselAccount?: string,
   ): Promise<(RegisterClock & { dueOrder: string; id: string })[]> {
     const query = this.unitOfWork.manager
       .createQueryBuilder()
@@ -102,6 +103,7 @@ export class RegisterRepository {
       .orderBy('d.due_order')
       .addOrderBy('d.id')
       .limit(limit);
+    if (counselAccount !== undefined) assignedTo(query, counselAccount);
     if (after !== null) {
       query.andWhere('(d.due_order > :sort OR (d.due_order = :sort AND d.id > :id))', { ...after });
     }
@@ -180,7 +182,7 @@ export class RegisterRepository {
       .where(`${alias}.incident_id IN (:...incidents)`, { incidents });
   }
 
-  private filtered(filter: RegisterFilter, now: string): Query {
+  private filtered(filter: ReadableFilter, now: string): Query {
     const query: Query = this.unitOfWork.manager.createQueryBuilder().from('incident', 'i');
     return filterRegister(query, filter, now);
   }

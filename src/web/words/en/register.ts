@@ -64,6 +64,7 @@ export const register = {
   empty: {
     none: 'There is no incident yet. One begins with a call for help.',
     call: 'Call for help',
+    counsel: 'No incident was assigned to you.',
     filtered: 'No incident fits. Take something out of the search, or show all incidents.',
   },
   offlineSearch: 'Searching needs signal. Without it, this device shows the first page as it was last seen.',

@@ -72,6 +72,7 @@ export const register: RegisterWords = {
   empty: {
     none: 'Todavía no hay ningún incidente. Uno empieza con una petición de ayuda.',
     call: 'Pedir ayuda',
+    counsel: 'No se le ha asignado ningún incidente.',
     filtered: 'Ningún incidente coincide. Quite algo de la búsqueda o muestre todos los incidentes.',
   },
   offlineSearch:
