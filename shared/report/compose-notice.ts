@@ -1,6 +1,7 @@
 import { STATE_NAMES } from '../place/state-codes.js';
 import { readInstant } from '../time/read-instant.js';
 import { zoneClock } from '../time/zone-clock.js';
+import { zoneName } from '../time/zone-name.js';
 import type { NoticeRecipient, NoticeWords, RenterNotice } from './renter-notice.js';
 
 /** A duty of the operator, as the notice tells it. */
@@ -77,14 +78,17 @@ function fillIn(text: string, values: Readonly<Record<string, string>>): string 
   return text.replaceAll(/\{(\w+)\}/g, (whole, name: string) => values[name] ?? whole);
 }
 
-function tellDate(instant: string, timeZone: string, { date, days, months }: NoticeWords): string {
+function tellDate(instant: string, timeZone: string, { date, days, months, halves }: NoticeWords): string {
   const local = zoneClock(timeZone).format(readInstant(instant));
   const [year = 0, month = 1, day = 1] = local.slice(0, 10).split('-').map(Number);
+  const hour = Number(local.slice(11, 13));
   return fillIn(date, {
     weekday: days[new Date(Date.UTC(year, month - 1, day)).getUTCDay()] ?? '',
     day: String(day),
     month: months[month - 1] ?? '',
     year: String(year),
     time: local.slice(11, 16),
+    clock: `${hour % 12 || 12}:${local.slice(14, 16)} ${halves[hour < 12 ? 0 : 1]}`,
+    zone: zoneName(instant, timeZone),
   });
 }

@@ -35,6 +35,8 @@ export interface NoticeWords {
   readonly given: string;
   readonly days: readonly string[];
   readonly months: readonly string[];
+  /** Before and after noon, on the clock of twelve hours. */
+  readonly halves: readonly [string, string];
   readonly date: string;
 }
 

@@ -3,9 +3,10 @@ import { deriveSi } from '../record/derive-si.js';
 import { UNITS_OF, type Quantity } from '../record/quantity-as-entered.js';
 import type { Occurred, Position } from '../record/time-and-place.js';
 import { formatPosition } from '../place/format-position.js';
-import { localTime } from '../time/tell-time.js';
+import { localTime, tellDay } from '../time/tell-time.js';
 import { readInstant } from '../time/read-instant.js';
 import { zoneClock } from '../time/zone-clock.js';
+import { zoneName } from '../time/zone-name.js';
 import type { TermList } from './report-form.js';
 import { tellTerm } from './tell-term.js';
 
@@ -43,21 +44,36 @@ export function isNothing(value: unknown): boolean {
  */
 export function tellValue(value: unknown, telling: Telling): string {
   if (Array.isArray(value)) {
-    return value
-      .map((one) => tellValue(one, telling))
-      .join(telling.terms === 'casualty-types' ? ', then ' : '; ');
+    const told = value.map((one) => tellValue(one, telling));
+    return telling.terms === 'casualty-types' ? inOrder(told) : told.join('; ');
   }
   if (typeof value === 'string') {
-    return INSTANT.test(value) ? tellTime(value, telling.timeZone) : tellTerm(value, telling.terms);
+    return INSTANT.test(value) ? tellTime(value, telling.timeZone) : tellDay(tellTerm(value, telling.terms));
   }
   if (typeof value === 'object' && value !== null) return tellObject(value, telling);
   return String(value);
 }
 
+/** `inOrder(['Collision', 'Fall overboard'])` is `'Collision, then fall overboard'`. */
+export function inOrder(events: readonly string[]): string {
+  return events.map((event, place) => (place === 0 ? event : lowered(event))).join(', then ');
+}
+
+const lowered = (words: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words;
+
 /** `tellTime('2026-06-13T16:20:00Z', 'America/Chicago')` is `'Sat 13 June 2026 11:20'`. */
 export function tellTime(instant: string, timeZone: string): string {
   // Paper lies about for years: the year is always told.
   return localTime(zoneClock(timeZone).format(readInstant(instant)), 0);
+}
+
+/**
+ * The same with the zone as clocks and papers call it, which says whether summer time held.
+ * @example tellZonedTime('2026-06-13T16:20:00Z', 'America/Chicago') // 'Sat 13 June 2026 11:20 CDT'
+ */
+export function tellZonedTime(instant: string, timeZone: string): string {
+  return `${tellTime(instant, timeZone)} ${zoneName(instant, timeZone)}`;
 }
 
 function tellObject(value: object, telling: Telling): string {
@@ -77,7 +93,8 @@ function tellQuantity(quantity: Quantity): string {
   const speed = (UNITS_OF.speed as readonly string[]).includes(unit);
   if (speed) return unit === 'mph' ? said : `${said} (${round(inUnit(quantity, 'mph') ?? amount)} mph)`;
   const length = (UNITS_OF.length as readonly string[]).includes(unit);
-  if (length) return unit === 'ft' ? said : `${said} (${round(inUnit(quantity, 'ft') ?? amount)} ft)`;
+  if (length)
+    return unit === 'ft' || unit === 'mi' ? said : `${said} (${round(inUnit(quantity, 'ft') ?? amount)} ft)`;
   if (unit === '°C') return `${said} (${round((deriveSi(quantity).amount * 9) / 5 + 32)} °F)`;
   return said;
 }
@@ -87,18 +104,16 @@ function round(number: number): string {
 }
 
 function tellOccurred({ at, until, precision, withinMinutes }: Occurred, timeZone: string): string {
-  const zone = `(${timeZone})`;
-  if (until !== undefined)
-    return `Between ${tellTime(at, timeZone)} and ${tellTime(until, timeZone)} ${zone}`;
+  if (until !== undefined) return `Between ${tellTime(at, timeZone)} and ${tellZonedTime(until, timeZone)}`;
   if (precision === 'about') {
     const give = withinMinutes === undefined ? '' : `, give or take ${withinMinutes} min`;
-    return `About ${tellTime(at, timeZone)} ${zone}${give}`;
+    return `About ${tellZonedTime(at, timeZone)}${give}`;
   }
-  return `${tellTime(at, timeZone)} ${zone}`;
+  return tellZonedTime(at, timeZone);
 }
 
 function tellPosition({ latitude, longitude, accuracyM }: Position): string {
-  const give = accuracyM === undefined ? '' : `, within ${accuracyM} m`;
+  const give = accuracyM === undefined ? '' : `, within ${accuracyM}\u00a0m`;
   return `${formatPosition(latitude, longitude, 'degrees-minutes')} (WGS 84)${give}`;
 }
 

@@ -29,6 +29,16 @@ export function localTime(instant: string, now: number): string {
 }
 
 /**
+ * A calendar day in words; anything else as it is.
+ * @example tellDay('1994-03-09') // '9 March 1994'
+ */
+export function tellDay(day: string): string {
+  const [, year, month, date] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(day) ?? [];
+  const name = MONTHS[Number(month) - 1];
+  return name === undefined ? day : `${Number(date)} ${name} ${year ?? ''}`;
+}
+
+/**
  * What is left until an instant, rounded down so that nobody is promised a minute too many.
  * @example timeLeft('2026-07-08T14:30:00-05:00', Date.parse('2026-07-07T00:12:00Z')) // '1 day 19 h left'
  */

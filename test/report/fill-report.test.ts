@@ -29,8 +29,8 @@ const MAPPING: readonly (readonly [string, string, readonly string[]])[] = [
     'answered',
     ['City or town | Denison', 'County | Grayson', 'State | Texas', 'Body of water | Lake Texoma'],
   ],
-  ['4', 'answered', ['Time and date | About Sat 13 June 2026 11:20 (America/Chicago), give or take 5 min']],
-  ['5', 'answered', ['Location | 33° 51.432′ N, 96° 33.498′ W (WGS 84), within 8 m']],
+  ['4', 'answered', ['Time and date | About Sat 13 June 2026 11:20 CDT, give or take 5 min']],
+  ['5', 'answered', ['Location | 33° 51.432′ N, 96° 33.498′ W (WGS 84), within 8\u00a0m']],
   [
     '6',
     'answered',
@@ -62,7 +62,7 @@ const MAPPING: readonly (readonly [string, string, readonly string[]])[] = [
     [
       'Name | Zofia Łódźka | Zofia Łódźka',
       'Address | Zofia Łódźka | 12 Oak Street, Sherman TX 75090',
-      'Date of birth | Zofia Łódźka | 1994-02-03',
+      'Date of birth | Zofia Łódźka | 3 February 1994',
     ],
   ],
   ['12', 'answered', ['Cause | Nobody died.']],
@@ -92,7 +92,7 @@ const MAPPING: readonly (readonly [string, string, readonly string[]])[] = [
     'answered',
     [
       'Operation | PWC 7 | cruising',
-      'Type of accident, first event first | Collision with a recreational vessel, then Person ejected',
+      'Type of accident, first event first | Collision with a recreational vessel, then person ejected',
     ],
   ],
   [

@@ -77,9 +77,9 @@ describe('the words of the notice', () => {
       [
         /must be reported/, // duty
         /To Zofia Łódźka \(operator of PWC 7\)/,
-        /Saturday 13 June 2026, 11:20/,
-        /Federal rule: report required By Monday 15 June 2026, 11:20 Send it to: Texas Parks and Wildlife Department\./,
-        /Oklahoma: a report may be required If required, by Tuesday 23 June 2026, 11:20 Ask the state agency/,
+        /Saturday 13 June 2026, 11:20 \(11:20 a\.m\.\) CDT/,
+        /Federal rule: report required By Monday 15 June 2026, 11:20 \(11:20 a\.m\.\) CDT Send it to: Texas Parks and Wildlife Department\./,
+        /Oklahoma: a report may be required If required, by Tuesday 23 June 2026, 11:20 \(11:20 a\.m\.\) CDT Ask the state agency/,
         /accident report form of that agency/, // form
         /state where the vessel has its number, or of the state where it happened \(33 CFR 173\.59\)/, // where
         /not your lawyer/,
@@ -92,8 +92,8 @@ describe('the words of the notice', () => {
       [
         /debe notificarse/,
         /Para Zofia Łódźka \(al mando de PWC 7\)/,
-        /sábado 13 de junio de 2026, 11:20/,
-        /Norma federal: el informe es obligatorio A más tardar el lunes 15 de junio de 2026, 11:20/,
+        /sábado 13 de junio de 2026, 11:20 \(11:20 a\. m\.\) CDT/,
+        /Norma federal: el informe es obligatorio A más tardar el lunes 15 de junio de 2026, 11:20 \(11:20 a\. m\.\) CDT/,
         /Oklahoma: el informe puede ser obligatorio/,
         /formulario de informe de accidentes/,
         /33 CFR 173\.59/,

@@ -109,7 +109,7 @@ describe('the worksheet, read back by another library', () => {
   });
 
   it('tells as of when, who printed it, the clock, and the cautions', () => {
-    expect(words).toContain('As of Sun 14 June 2026 10:20 (America/Chicago). Printed by Mia Torres.');
+    expect(words).toContain('As of Sun 14 June 2026 10:20 CDT. Printed by Mia Torres.');
     expect(words).toContain('By Mon 15 June 2026 11:20');
     expect(words).toContain('emergency services first');
     expect(words).toContain('Not legal advice');

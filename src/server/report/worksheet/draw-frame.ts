@@ -25,18 +25,9 @@ export function drawHead(paper: Paper, { reference, report }: Framed, continued:
 }
 
 /** The foot of every page: as of when, printed by whom, which page of how many. */
-export function drawFoot(
-  paper: Paper,
-  { when, timeZone, printedBy }: Framed,
-  page: number,
-  pages: number,
-): void {
+export function drawFoot(paper: Paper, { when, printedBy }: Framed, page: number, pages: number): void {
   paper.document.rect(PAGE.left, 744, PAGE.right - PAGE.left, 0.8).fill('#000000');
-  paper.draw(
-    `As of ${when} (${timeZone}). Printed by ${printedBy}. Not legal advice.`,
-    { size: 8.5, width: 400 },
-    750,
-  );
+  paper.draw(`As of ${when}. Printed by ${printedBy}. Not legal advice.`, { size: 8.5, width: 400 }, 750);
   paper.draw(
     `Page ${page} of ${pages}`,
     { font: 'bold', size: 8.5, left: 454, width: 110, align: 'right' },

@@ -1,6 +1,6 @@
 import type { ItemCounts, ReportHead } from '../../../../shared/report/filled-report.js';
 import { ITEM_STATES } from '../../../../shared/report/filled-report.js';
-import { tellTime } from '../../../../shared/report/tell-value.js';
+import { tellZonedTime } from '../../../../shared/report/tell-value.js';
 import { STATE_NAMES } from '../../../../shared/place/state-codes.js';
 import type { ReportDuty } from '../duties-for.js';
 import type { Paper } from '../../platform/paper/paper.js';
@@ -25,7 +25,7 @@ export function drawTitle(paper: Paper, { reference, report, timeZone, asOf, pri
   paper.write('P', reference, { font: 'bold', size: 32 });
   paper.write('P', `${report.vessel}: report of the ${reporterWords(report)}`, { font: 'bold', size: 14 });
   paper.space(6);
-  paper.write('P', `As of ${tellTime(asOf, timeZone)} (${timeZone}). Printed by ${printedBy}.`);
+  paper.write('P', `As of ${tellZonedTime(asOf, timeZone)}. Printed by ${printedBy}.`);
 }
 
 const OUTCOMES = {
@@ -35,7 +35,7 @@ const OUTCOMES = {
 } as const;
 
 /** What the report is due for, each with its clock large; without duties, that none was determined is no sign of none. */
-export function drawDuties(paper: Paper, duties: readonly ReportDuty[], timeZone: string): void {
+export function drawDuties(paper: Paper, { duties, report, timeZone }: Sheet): void {
   paper.space(14);
   paper.write('H2', 'What it is due for', { font: 'bold', size: 12 });
   if (duties.length === 0) {
@@ -62,7 +62,7 @@ export function drawDuties(paper: Paper, duties: readonly ReportDuty[], timeZone
     );
     const below = paper.document.y;
     paper.write('TD', dueOf(duty, timeZone), { font: 'bold', size: 13, left: 300, width: 264 }, row, top + 5);
-    paper.write('TD', standingOf(duty), { size: 9 }, row, Math.max(below, paper.document.y));
+    paper.write('TD', standingOf(duty, report), { size: 9 }, row, Math.max(below, paper.document.y));
     row.end();
   }
   table.end();
@@ -77,12 +77,16 @@ function dueOf({ outcome, dueAt, dueAtIfRequired }: ReportDuty, timeZone: string
   if (outcome === 'not-required') return 'No date';
   const due = dueAt ?? dueAtIfRequired;
   if (due === null) return 'No date known';
-  return outcome === 'required' ? `By ${tellTime(due, timeZone)}` : `If due, by ${tellTime(due, timeZone)}`;
+  return outcome === 'required'
+    ? `By ${tellZonedTime(due, timeZone)}`
+    : `If due, by ${tellZonedTime(due, timeZone)}`;
 }
 
-function standingOf({ state, authority, reporter }: ReportDuty): string {
+function standingOf({ state, authority, reporter }: ReportDuty, { craft, vessel }: ReportHead): string {
   const to = authority === null ? 'Where it goes: ask the agency.' : `To: ${authority}.`;
-  return `${reporter.text} Stands: ${state.replaceAll('-', ' ')}. ${to}`;
+  // The determination knows the craft by its id in the record.
+  const who = craft === null ? reporter.text : reporter.text.replaceAll(craft, vessel);
+  return `${who} Stands: ${state.replaceAll('-', ' ')}. ${to}`;
 }
 
 /** How far the report is filled in, in three large figures. */

@@ -1,6 +1,6 @@
 import type { FilledItem, FilledReport } from '../../../../shared/report/filled-report.js';
 import { REPORT_CAUTIONS } from '../../../../shared/report/report-cautions.js';
-import { tellTime } from '../../../../shared/report/tell-value.js';
+import { tellZonedTime } from '../../../../shared/report/tell-value.js';
 import { Paper } from '../../platform/paper/paper.js';
 import { hasUnprintable } from '../../platform/paper/paper-fonts.js';
 import { drawFoot, drawHead } from './draw-frame.js';
@@ -15,7 +15,7 @@ import { drawDuties, drawStanding, drawTitle, reporterWords } from './draw-summa
  * @returns the PDF as a stream
  */
 export function drawWorksheet(sheet: Sheet): PDFKit.PDFDocument {
-  const { reference, report, duties, timeZone, asOf, doubts } = sheet;
+  const { reference, report, timeZone, asOf, doubts } = sheet;
   const paper = new Paper({
     title: `Accident report worksheet ${reference}, ${report.vessel}, report of the ${reporterWords(report)}`,
     subject: 'Contents of a boating accident report (33 CFR 173.57)',
@@ -23,7 +23,7 @@ export function drawWorksheet(sheet: Sheet): PDFKit.PDFDocument {
     asOf,
   });
   drawTitle(paper, sheet);
-  drawDuties(paper, duties, timeZone);
+  drawDuties(paper, sheet);
   drawStanding(paper, report.counts);
   drawList(paper, 'Before you use it', REPORT_CAUTIONS);
   drawList(paper, 'What is missing', missingItems(report));
@@ -48,7 +48,7 @@ export function drawWorksheet(sheet: Sheet): PDFKit.PDFDocument {
       'A letter that this paper cannot print stands as its number in Unicode, such as [U+5F35]: copy the name from the record.',
     );
   }
-  const tell = { ...sheet, when: tellTime(asOf, timeZone) };
+  const tell = { ...sheet, when: tellZonedTime(asOf, timeZone) };
   return paper.finish((page, pages) => {
     if (page > 1) drawHead(paper, tell, continued.get(page));
     drawFoot(paper, tell, page, pages);
