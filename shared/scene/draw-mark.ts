@@ -1,6 +1,7 @@
 import type { SceneMovement, SceneThing } from '../record/scene-section.js';
 import { fieldWords, type FieldLanguage } from '../record/field-words/tell-field.js';
 import type { PlacedMark } from './read-scene.js';
+import type { SceneName } from './place-names.js';
 import { arrow, onSheet, SHEET, turned, type SceneShape, type SheetPoint } from './scene-shape.js';
 
 /** A hull from above with its bow at the top. */
@@ -24,13 +25,14 @@ const TRIANGLE: readonly SheetPoint[] = [
   [-4, 3],
 ];
 
-/** One thing with its name; our craft are filled and others empty, and the name says which. */
-export function drawMark(mark: PlacedMark, topBearing: number, language: FieldLanguage): SceneShape[] {
+/** The sign of one thing; our craft are filled and others empty, and the name says which. */
+export function drawMark(mark: PlacedMark, topBearing: number): SceneShape[] {
   if (mark.at === null) return [];
-  const at = onSheet(mark.at);
-  const turn = mark.heading === null ? null : mark.heading - topBearing;
-  return [...SIGNS[mark.kind](at, turn, mark.movement), nameBeside(mark, at, turn, language)];
+  return SIGNS[mark.kind](onSheet(mark.at), turnOf(mark, topBearing), mark.movement);
 }
+
+const turnOf = ({ heading }: PlacedMark, topBearing: number): number | null =>
+  heading === null ? null : heading - topBearing;
 
 type DrawSign = (at: SheetPoint, turn: number | null, movement: SceneMovement) => SceneShape[];
 
@@ -62,23 +64,26 @@ const SIGNS: Readonly<Record<SceneThing, DrawSign>> = {
   other: (at) => [{ shape: 'ring', at, radius: 2.6, filled: false }],
 };
 
-function nameBeside(
-  { name, movement, kind }: PlacedMark,
-  [x, y]: SheetPoint,
-  turn: number | null,
-  language: FieldLanguage,
-): SceneShape {
-  const atRight = hasRoomAtRight(x, turn);
+/** Where the name of a thing may stand, the best place first: behind it, before it, below, above. */
+export function namePlaces(mark: PlacedMark, topBearing: number, language: FieldLanguage): SceneName[] {
+  const { name, movement, kind, at } = mark;
+  if (at === null) return [];
+  const [x, y] = onSheet(at);
   const moves = kind === 'our-craft' || kind === 'other-craft' || movement !== 'unknown';
   const away = kind === 'person' || kind === 'other' ? 5 : 9;
   const how = fieldWords(language).values.sceneMovement[movement].toLowerCase();
-  return {
-    shape: 'words',
-    at: [x + (atRight ? away : -away), y + 2],
-    words: moves && movement !== 'unknown' ? `${name}, ${how}` : name,
-    align: atRight ? 'start' : 'end',
-    size: 5.5,
-  };
+  const words = moves && movement !== 'unknown' ? `${name}, ${how}` : name;
+  const shape = { shape: 'words', words, size: 5.5 } as const;
+  const beside: SceneName[] = [
+    { ...shape, at: [x + away, y + 2], align: 'start' },
+    { ...shape, at: [x - away, y + 2], align: 'end' },
+  ];
+  if (!hasRoomAtRight(x, turnOf(mark, topBearing))) beside.reverse();
+  return [
+    ...beside,
+    { ...shape, at: [x, y + away + 6], align: 'middle' },
+    { ...shape, at: [x, y - away - 3], align: 'middle' },
+  ];
 }
 
 /** Behind a craft rather than across its way; else where the sheet has room. */

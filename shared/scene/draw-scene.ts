@@ -1,6 +1,7 @@
 import type { ScenePoint } from '../record/scene-section.js';
 import type { FieldLanguage } from '../record/field-words/tell-field.js';
-import { drawMark } from './draw-mark.js';
+import { drawMark, namePlaces } from './draw-mark.js';
+import { placeNames, type SceneName } from './place-names.js';
 import type { PlacedLine, ReadScene } from './read-scene.js';
 import { arrow, onSheet, SHEET, turned, type SheetPoint, type SceneShape } from './scene-shape.js';
 import { sceneWords } from './scene-words.js';
@@ -18,31 +19,42 @@ const PLAIN_LINE = { weight: 0.8, dashed: false };
 
 /** Sheet, lines, things and legend as plain shapes, lowest first: what draws them knows nothing of boats. */
 export function drawScene(scene: ReadScene, language: FieldLanguage): SceneShape[] {
-  return [
-    ...scene.lines.flatMap(drawLine),
-    ...scene.marks.flatMap((mark) => drawMark(mark, scene.topBearing, language)),
-    ...drawNorth(scene.topBearing, language),
+  const { lines, marks, topBearing } = scene;
+  const legend = [
+    ...drawNorth(topBearing, language),
     ...drawFlows(scene, language),
     ...drawScale(scene.metresAcross, language),
   ];
+  const signs = marks.flatMap((mark) => drawMark(mark, topBearing));
+  const names = placeNames(
+    [...lines.map(lineNamePlaces), ...marks.map((mark) => namePlaces(mark, topBearing, language))],
+    [...legend, ...signs],
+  );
+  // Names above all, so that nothing is drawn through them.
+  return [...lines.flatMap(drawLine), ...signs, ...legend, ...names];
 }
 
-function drawLine({ kind, name, points }: PlacedLine): SceneShape[] {
-  const [first] = points;
-  if (first === undefined || points.length < 2) return [];
-  const middle = onSheet(points[Math.floor(points.length / 2)] ?? first);
-  const words: SceneShape = {
-    shape: 'words',
-    at: [middle[0] + 2, middle[1] - 2.5],
-    words: name,
-    align: middle[0] > SHEET * 0.7 ? 'end' : 'start',
-    size: 5,
-  };
+function drawLine({ kind, points }: PlacedLine): SceneShape[] {
+  if (points.length < 2) return [];
   return [
     { shape: 'line', points: points.map(onSheet), ...(LINE_LOOKS[kind ?? ''] ?? PLAIN_LINE) },
     ...(kind === 'track' ? arrow(lastLeg(points), 0.8) : []),
-    words,
   ];
+}
+
+/** Above the middle of a line, else below it. */
+function lineNamePlaces({ name, points }: PlacedLine): SceneName[] {
+  const middle = points[Math.floor(points.length / 2)];
+  if (middle === undefined || points.length < 2) return [];
+  const [x, y] = onSheet(middle);
+  const align = x > SHEET * 0.7 ? 'end' : 'start';
+  return [y - 3.5, y + 7.5].map((down): SceneName => ({
+    shape: 'words',
+    at: [x + 2, down],
+    words: name,
+    align,
+    size: 5,
+  }));
 }
 
 function lastLeg(points: readonly ScenePoint[]): [SheetPoint, SheetPoint] {
@@ -50,7 +62,7 @@ function lastLeg(points: readonly ScenePoint[]): [SheetPoint, SheetPoint] {
   return [onSheet(from), onSheet(to)];
 }
 
-const NORTH_AT: SheetPoint = [SHEET - 14, 16];
+const NORTH_AT: SheetPoint = [SHEET - 14, 20];
 
 function drawNorth(topBearing: number, language: FieldLanguage): SceneShape[] {
   const tip = turned([0, -10], -topBearing, NORTH_AT);
@@ -112,7 +124,7 @@ function drawScale(metresAcross: number | null, language: FieldLanguage): SceneS
       weight: 1,
       dashed: false,
     },
-    { shape: 'words', at: [left, low - 4], words: words.metres(metres), align: 'start', size: 5 },
+    { shape: 'words', at: [left, low - 4], words: words.length(metres), align: 'start', size: 5 },
   ];
 }
 

@@ -1,11 +1,16 @@
+const METRES_PER_FOOT = 0.3048;
+/** Metres as drawn, beside the feet in which the trade tells a distance. */
+const feetOf = (metres: number): number => Math.round(metres / METRES_PER_FOOT);
+
 /** The sentences of a sketch; `point` is a point of the compass, as `compassPoint` counts them. */
 export const sceneWords = {
   en: {
     points: 'N NNE NE ENE E ESE SE SSE S SSW SW WSW W WNW NW NNW'.split(' '),
     north: 'N',
     metres: (count: number) => `${count} m`,
+    length: (count: number) => `${count} m (${feetOf(count)} ft)`,
     direction: (point: string, degrees: number) => `${point} (${degrees}°)`,
-    top: (direction: string) => `At the top of the sheet is ${direction}.`,
+    top: (direction: string) => `The top of the sheet is ${direction}.`,
     wide: (metres: string) => `The sheet is ${metres} wide.`,
     notToScale: 'Not to scale',
     wind: (direction: string) => `Wind from ${direction}`,
@@ -24,6 +29,7 @@ export const sceneWords = {
     points: 'N NNE NE ENE E ESE SE SSE S SSO SO OSO O ONO NO NNO'.split(' '),
     north: 'N',
     metres: (count: number) => `${count} m`,
+    length: (count: number) => `${count} m (${feetOf(count)} ft)`,
     direction: (point: string, degrees: number) => `${point} (${degrees}°)`,
     top: (direction: string) => `Arriba de la hoja está el ${direction}.`,
     wide: (metres: string) => `La hoja tiene ${metres} de ancho.`,

@@ -28,7 +28,7 @@ export function tellScene(scene: ReadScene, language: FieldLanguage): string[] {
   const direction = (degrees: number): string => tellDirection(degrees, language);
   return [
     words.top(direction(topBearing)),
-    metresAcross === null ? `${words.notToScale}.` : words.wide(words.metres(metresAcross)),
+    metresAcross === null ? `${words.notToScale}.` : words.wide(words.length(metresAcross)),
     ...(windFrom === null ? [] : [`${words.wind(direction(windFrom))}.`]),
     ...(currentToward === null ? [] : [`${words.current(direction(currentToward))}.`]),
     ...scene.marks.map((mark) => tellMark(mark, scene, language)),

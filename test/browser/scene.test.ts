@@ -49,7 +49,7 @@ describe('the sketch of the scene', () => {
     await page.getByLabel('Current toward').fill('400');
     await page.getByText('Give a number from 0 to 360, or leave it empty.').waitFor();
     await page.getByLabel('Current toward').fill('90');
-    await expect.poll(() => words(page)).toContain('The sheet is 200 m wide.');
+    await expect.poll(() => words(page)).toContain('The sheet is 200 m (656 ft) wide.');
     const told = await words(page);
     expect(told).toContain('PWC-7 (our craft): 55 m N of the middle, heading NNE (15°), under way.');
     expect(told).toContain('Wind from SW (225°).');

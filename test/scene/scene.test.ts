@@ -36,8 +36,8 @@ const TWO_CRAFT: SceneSection = {
 describe('a sketch in words', () => {
   it('tells sheet, wind, current, each thing from the middle, and what has no place', () => {
     expect(tellScene(read(TWO_CRAFT), 'en')).toEqual([
-      'At the top of the sheet is N (0°).',
-      'The sheet is 200 m wide.',
+      'The top of the sheet is N (0°).',
+      'The sheet is 200 m (656 ft) wide.',
       'Wind from SW (225°).',
       'Current toward E (90°).',
       'PWC 3 (our craft): 30 m N of the middle, heading S (180°), under way.',
@@ -50,7 +50,7 @@ describe('a sketch in words', () => {
   it('turns with the sheet, and gives no metres to what is not to scale', () => {
     expect(tellScene(read({ marks: TWO_CRAFT.marks ?? [], topBearing: 90 }), 'en')).toEqual(
       expect.arrayContaining([
-        'At the top of the sheet is E (90°).',
+        'The top of the sheet is E (90°).',
         'Not to scale.',
         'PWC 3 (our craft): 3/10 of the way to the edge, E of the middle, heading S (180°), under way.',
       ]),
@@ -74,13 +74,13 @@ describe('a drawn sketch', () => {
 
   it('names what stands on it, and shows a scale bar of a round length', () => {
     expect(words(TWO_CRAFT)).toEqual([
-      'Dock',
-      'PWC 3, under way',
-      'PWC 4, drifting',
       'N',
       'Wind from SW (225°)',
       'Current toward E (90°)',
-      '50 m',
+      '50 m (164 ft)',
+      'Dock',
+      'PWC 3, under way',
+      'PWC 4, drifting',
     ]);
   });
 
@@ -91,6 +91,18 @@ describe('a drawn sketch', () => {
     // PWC 3 is at 100, 70 and heads south: its bow lies below it.
     expect(hulls[0]).toMatchObject({ points: expect.arrayContaining([[100, 78]]) as unknown });
     expect(hulls[1]).toMatchObject({ points: [[70, 95], [75, 100], [70, 105], [65, 100]] }); // prettier-ignore
+  });
+
+  it('puts a name off the signs: below one that has a craft at its right', () => {
+    const marks: SceneSection['marks'] = [
+      { id: 'm1', kind: 'person', label: 'Rider', across: 0, up: 0 },
+      { id: 'm2', kind: 'our-craft', label: 'PWC 3', across: 14, up: 0, heading: 0 },
+      { id: 'm3', kind: 'our-craft', label: 'PWC 4', across: -14, up: 0, heading: 0 },
+    ];
+    const rider = drawScene(read({ marks }), 'en').find(
+      (shape) => shape.shape === 'words' && shape.words === 'Rider',
+    );
+    expect(rider).toMatchObject({ at: [100, 111], align: 'middle' });
   });
 
   it('says that it is not to scale where no width is known', () => {

@@ -69,9 +69,9 @@ function drawWords(
   const points = size * SCALE;
   const width = paper.widthOf(words, { font: 'bold', size: points });
   const shares = { start: 0, middle: 0.5, end: 1 };
-  paper.draw(
-    words,
-    { font: 'bold', size: points, left: x - width * shares[align], width: width + 2 },
-    y - points * 0.8,
-  );
+  const left = x - width * shares[align];
+  // Nothing runs through a name.
+  paper.document.rect(left - 1, y - points * 0.85, width + 2, points * 1.1).fill('#ffffff');
+  paper.document.fillColor('#000000');
+  paper.draw(words, { font: 'bold', size: points, left, width: width + 2 }, y - points * 0.8);
 }
