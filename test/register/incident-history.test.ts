@@ -126,12 +126,15 @@ describeHouse('the incident history', (house) => {
     ]);
     const total = book.getWorksheet('By month')?.getRow(3).values as unknown[];
     expect(total.slice(1)).toEqual(['All', 2, 1, 1, 0, 2, 0, 100.3, 200.4, 1, 1500.5]);
+    // A day is a day, so that a spreadsheet sorts and counts by it.
+    expect(book.getWorksheet('Incidents')?.getRow(2).getCell(2).value).toEqual(new Date('2026-02-10'));
     const pdf = await readPdf(await fetch('/paper'));
     const text = pdf.texts.join(' ');
     expect(pdf.isTagged).toBe(true);
     for (const words of [
-      '2026-02-01 to 2026-02-28',
+      '1 February 2026 to 28 February 2026',
       'PWC 8',
+      'February 2026',
       '$100.30 to $200.40, and 1 without a figure',
       references[0],
     ])

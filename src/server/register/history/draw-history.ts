@@ -1,9 +1,10 @@
 import { tellMoney } from '../../../../shared/report/tell-money.js';
-import { tellTime } from '../../../../shared/report/tell-value.js';
+import { tellZonedTime } from '../../../../shared/report/tell-value.js';
+import { tellDay } from '../../../../shared/time/tell-time.js';
 import { type Block, drawBlock } from '../../hand-over/hand-over.api.js';
 import { PAGE, Paper } from '../../platform/paper/paper.js';
 import type { IncidentHistory } from './history.service.js';
-import { historyNotes, historyTables, type HistoryTable, linesTable } from './history-tables.js';
+import { historyNotes, historyTables, type HistoryTable, linesTable, SUMMED } from './history-tables.js';
 
 /**
  * The history on paper, for whoever renews a policy. The same history is the same bytes.
@@ -16,7 +17,7 @@ export function drawHistory(
 ): PDFKit.PDFDocument {
   const { from, until, asOf } = history;
   const paper = new Paper({
-    title: `Incident history ${from} to ${until}`,
+    title: `Incident history, ${tellDay(from)} to ${tellDay(until)}`,
     subject: 'Incidents by period, craft, station and type',
     language: 'en-US',
     asOf,
@@ -26,11 +27,11 @@ export function drawHistory(
   paper.space(4);
   paper.rule(paper.document.y, 4);
   paper.space(10);
-  paper.write('P', `${from} to ${until}`, { font: 'bold', size: 26 });
+  paper.write('P', `${tellDay(from)} to ${tellDay(until)}`, { font: 'bold', size: 22 });
   drawBlock(paper, { kind: 'list', items: historyNotes(history) });
   for (const table of historyTables(history)) drawTable(paper, table);
   drawLines(paper, linesTable(history));
-  const foot = `As of ${tellTime(asOf, timeZone)} (${timeZone}). Printed by ${printedBy}.`;
+  const foot = `As of ${tellZonedTime(asOf, timeZone)}. Printed by ${printedBy}.`;
   return paper.finish((page, pages) => {
     paper.document.rect(PAGE.left, 744, PAGE.right - PAGE.left, 0.8).fill('#000000');
     paper.draw(foot, { size: 8.5, width: 400 }, 750);
@@ -44,22 +45,19 @@ export function drawHistory(
 
 type Cells = HistoryTable['rows'][number];
 
-const GROUP_SHARES = [0.24, 0.11, 0.07, 0.07, 0.1, 0.14, 0.17, 0.1] as const;
+const GROUP_SHARES = [0.22, 0.1, 0.06, 0.06, 0.08, 0.09, 0.1, 0.18, 0.11] as const;
 
 /** On paper damage is one cell, as the columns of a workbook would be too narrow to read. */
 function drawTable(paper: Paper, { title, columns, rows }: HistoryTable): void {
-  const titles = [...columns.slice(0, 6), 'Damage', 'Paid'];
-  const cells = rows.map((row) => [
-    ...row.slice(0, 5).map(String),
-    openOf(row),
-    damageOf(row, 7),
-    paidOf(row),
-  ]);
+  const titles = [...columns.slice(0, 6), 'Nobody listed', 'Damage', 'Paid'];
+  const cells = rows.map((row) => [...row.slice(0, 7).map(String), damageOf(row, 7), paidOf(row)]);
+  // The sum of all stands under the months alone: of the other groups an incident may be in several.
+  const total = title === SUMMED ? cells.pop() : undefined;
   drawBlock(paper, { kind: 'part', title });
-  drawBlock(paper, tableOf(titles, GROUP_SHARES, cells));
+  drawBlock(paper, { ...tableOf(titles, GROUP_SHARES, cells), ...(total && { total }) });
 }
 
-const LINE_SHARES = [0.12, 0.12, 0.28, 0.16, 0.12, 0.2] as const;
+const LINE_SHARES = [0.11, 0.18, 0.26, 0.13, 0.16, 0.16] as const;
 
 function drawLines(paper: Paper, { title, rows }: HistoryTable): void {
   drawBlock(paper, { kind: 'part', title });
@@ -72,25 +70,23 @@ function drawLines(paper: Paper, { title, rows }: HistoryTable): void {
       [open, 'not known'],
       [unlisted === 0 ? 0 : 'Nobody', 'listed'],
     ].flatMap(([count, word]) => (count === 0 ? [] : [`${count} ${word}`]));
-    return [reference, day, events, craft]
+    return [reference, tellDay(String(day)), events || 'Not said yet', craft]
       .map(String)
       .concat(people.join(', ') || 'None listed as hurt', damageOf(row, 10));
   });
   drawBlock(paper, tableOf(['Incident', 'Day', 'Events', 'Craft', 'People', 'Damage'], LINE_SHARES, cells));
 }
 
-function tableOf(titles: readonly string[], shares: readonly number[], rows: readonly string[][]): Block {
+function tableOf(
+  titles: readonly string[],
+  shares: readonly number[],
+  rows: readonly string[][],
+): Extract<Block, { kind: 'table' }> {
   return {
     kind: 'table',
     columns: titles.map((title, place) => ({ title, share: shares[place] ?? 0.1 })),
     rows,
   };
-}
-
-/** People of whom it is not known, and incidents in which nobody is listed. */
-function openOf(row: Cells): string {
-  const [unknown, unlisted] = [row[5], row[6]];
-  return unlisted === 0 ? String(unknown) : `${unknown}; ${unlisted} without a list`;
 }
 
 function damageOf(row: Cells, place: number): string {

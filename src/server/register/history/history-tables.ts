@@ -3,6 +3,8 @@ import {
   type PeopleCount,
   totalOf,
 } from '../../../../shared/patterns/incident-history.js';
+import { inOrder } from '../../../../shared/report/tell-value.js';
+import { tellDay } from '../../../../shared/time/tell-time.js';
 import type { IncidentHistory } from './history.service.js';
 
 /** A table of the history for workbook and paper; money is told as bounds, since a figure may be a range. */
@@ -25,23 +27,32 @@ const COLUMNS = [
   'Paid, US dollars',
 ];
 
+/** The grouping in which each incident stands once, and which ends with the sum. */
+export const SUMMED = 'By month';
+
 /** Said with every history, wherever it goes. */
 export function historyNotes({ from, until, outings }: IncidentHistory): string[] {
   return [
-    `Incidents that happened from ${from} to ${until}, both days within it, by the calendar of the place. No names of people.`,
+    `Incidents that happened from ${tellDay(from)} to ${tellDay(until)}, both days within it, by the calendar of the place. No names of people.`,
     outings === null
       ? 'Outings of the period: none was entered here, so no rate can be told.'
       : `Outings of the period that were entered here: ${outings}. Whether all of them were entered, nobody can tell from this.`,
     'An incident with several craft or stations counts under each, so that groups may add up to more than the whole.',
-    'Damage is what was entered, of everybody’s property; what has no figure is counted beside it and is no zero. Paid is the insurer’s own total where somebody entered one; an empty cell says that nobody did.',
+    'Damage is what was entered, of everybody’s property; what has no figure is counted beside it and is no zero. Paid is the insurer’s own total; where nobody entered one it says so or stays empty, and is no zero.',
     'People of whom nobody has told are counted as not known, and incidents in which nobody is listed stand in a column of their own: neither is a no.',
   ];
 }
 
+/** `tellMonth('2026-10')` is `'October 2026'`. */
+const tellMonth = (month: string): string => tellDay(`${month}-01`).replace(/^1 /, '');
+
 export function historyTables(history: IncidentHistory): HistoryTable[] {
   const { total, byMonth, byCraft, byStation, byType } = history;
   return [
-    groupTable('By month', 'Month', [...byMonth, total]),
+    groupTable(SUMMED, 'Month', [
+      ...byMonth.map((month) => ({ ...month, name: tellMonth(month.name) })),
+      total,
+    ]),
     groupTable('By craft', 'Craft', byCraft),
     groupTable('By station', 'Station', byStation),
     groupTable('By type', 'First event', byType),
@@ -55,7 +66,7 @@ export function linesTable({ lines }: IncidentHistory): HistoryTable {
     rows: lines.map(({ reference, day, types, craft, stations, ...sums }) => [
       reference,
       day,
-      types.join(', then '),
+      inOrder(types),
       craft.join(', '),
       stations.join(', '),
       ...figures(totalOf('', [{ reference, day, types, craft, stations, ...sums }])).slice(1),

@@ -3,6 +3,7 @@ import type { IncidentHistory } from './history.service.js';
 import { historyNotes, historyTables, type HistoryTable, linesTable } from './history-tables.js';
 
 const DOLLARS = '#,##0.00';
+const DAY = 'yyyy-mm-dd';
 
 /** A sheet a grouping, one for the incidents, and one that says what is counted. Numbers are numbers. */
 export async function writeHistoryWorkbook(history: IncidentHistory): Promise<Buffer> {
@@ -26,8 +27,11 @@ function addSheet(workbook: exceljs.Workbook, { title, columns, rows }: HistoryT
     header,
     width: place === 0 || ['Events', 'Craft', 'Stations'].includes(header) ? 26 : 14,
     ...(header.endsWith('US dollars') && { style: { numFmt: DOLLARS } }),
+    ...(header === 'Day' && { style: { numFmt: DAY } }),
   }));
   page.getRow(1).font = { bold: true };
   page.getRow(1).alignment = { wrapText: true, vertical: 'top' };
-  for (const cells of rows) page.addRow([...cells]);
+  const day = columns.indexOf('Day');
+  for (const cells of rows)
+    page.addRow(cells.map((cell, place) => (place === day ? new Date(String(cell)) : cell)));
 }
