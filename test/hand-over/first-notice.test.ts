@@ -102,7 +102,7 @@ describeHouse('a first notice', (house) => {
       'Clocks, and whom to call',
     ]);
     for (const words of [
-      ...['LK-33010', '2020-01-01 to 2040-01-01', 'Ann Lee', 'Injured; 39 years old', 'ZZB00043C626'],
+      ...['LK-33010', '1 January 2020 to 1 January 2040', 'Ann Lee', 'Injured; 39 years old', 'ZZB00043C626'],
       ...['2 listed: 1 hurt, 1 unhurt, 0 not known yet. The list may not be whole.', 'South dock, slip 4'],
       ...['Mia Torres, 903-555-0102', 'no repair before inspection', 'PWC 7: not known yet'],
     ])

@@ -23,6 +23,11 @@ const PHOTO = readFileSync('fixtures/evidence/photo-with-position.jpg');
 /** Members of a sketch that are drawn, and told in the sentences below it. */
 const DRAWN = /^scene:\/(marks|lines)\/\*\/(?!label)/;
 const bare = (text: string): string => text.replaceAll(/\s+/g, '');
+/** As paper tells it: days in words, by the calendar of the language's own library. */
+const onPaperAs = (text: string): string =>
+  /^\d{4}-\d\d-\d\d$/.test(text)
+    ? bare(new Date(text).toLocaleDateString('en-GB', { dateStyle: 'long', timeZone: 'UTC' }))
+    : bare(text);
 
 /** A record that says something in every field, as it leaves under a profile, with nothing beside it. */
 function fullMatter(recipient: Recipient, more: object = {}): PaperMatter {
@@ -83,7 +88,7 @@ describe('the paper of a packet, of a record that says something in every field'
       // An agency gets by the profile what was filed, and a renter what is their own: of this record nothing.
       const some = ['insurer', 'counsel', 'in-house'].includes(recipient);
       expect(leaving.length > 100).toBe(some);
-      const found = marks.filter(([, mark]) => onPaper.includes(mark)).map(([field]) => field);
+      const found = marks.filter(([, mark]) => onPaper.includes(onPaperAs(mark))).map(([field]) => field);
       expect(found).toEqual(leaving);
     },
     30_000,
@@ -107,12 +112,19 @@ describe('the paper of a packet, of a record that says something in every field'
       '(our craft): 30 m N of the middle, heading S (180°), under way.',
       'No-wake buoy (buoy): 50 m E of the middle.',
       'B dock (dock): from 94 m SSW of the middle to 80 m S of the middle.',
-      'The sheet is 200 m wide.',
+      'The sheet is 200 m (656 ft) wide.',
     ])
       expect(words.includes(bare(sentence))).toBe(leaves);
     // On the drawing, and in the sentence.
     expect(words.split(bare('No-wake buoy')).length - 1).toBe(leaves ? 2 : 0);
   });
+
+  it('says again on a page whose lines go on there, as pages are taken out and passed on', async () => {
+    const { texts } = await readPdf(await buffer(await drawPaper(fullMatter('counsel'))));
+    const continued = texts.flatMap((text) => /(Person 1: .+?), continued/.exec(text)?.[1] ?? []);
+    expect(continued.length).toBeGreaterThan(0);
+    expect(texts.join(' ')).toContain(continued[0] ?? 'no name');
+  }, 30_000);
 
   it('is the same bytes each time', async () => {
     const draw = async (): Promise<Buffer> => buffer(await drawPaper(fullMatter('insurer')));
@@ -159,7 +171,7 @@ describeHouse('the paper in a packet', (house) => {
     const { pdf } = await packed('counsel');
     const { medical, birthDate, pattern, privileged, child, statement } = PLANTED;
     for (const planted of [medical, birthDate, pattern, privileged, child, statement])
-      expect(wordsOf(pdf)).toContain(bare(planted));
+      expect(wordsOf(pdf)).toContain(onPaperAs(planted));
     expect(wordsOf(pdf)).toContain(bare('Draft, ask counsel. Not signed, not sworn'));
   });
 
@@ -172,8 +184,10 @@ describeHouse('the paper in a packet', (house) => {
     ['in-house', ['medical', 'birthDate', 'privileged', 'child']],
   ] as [Recipient, (keyof typeof PLANTED)[]][])('for %s keeps back %j', async (recipient, kept) => {
     const { pdf, bytes } = await packed(recipient, { strangers: [{ id: photo, regions: [] }] });
-    for (const what of ['medical', 'birthDate', 'privileged', 'child', 'statement'] as const)
-      expect([what, wordsOf(pdf).includes(bare(PLANTED[what]))]).toEqual([what, !kept.includes(what)]);
+    for (const what of ['medical', 'birthDate', 'privileged', 'child', 'statement'] as const) {
+      expect([what, wordsOf(pdf).includes(onPaperAs(PLANTED[what]))]).toEqual([what, !kept.includes(what)]);
+      if (kept.includes(what)) expect(wordsOf(pdf)).not.toContain(bare(PLANTED[what]));
+    }
     expect(wordsOf(pdf)).not.toContain('Draft,askcounsel');
     // The camera wrote where it was; the pictures on paper say nothing of it.
     expect(PHOTO.includes('Exif')).toBe(true);

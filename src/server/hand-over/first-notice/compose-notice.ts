@@ -3,9 +3,10 @@ import type { PacketRecord } from '../../../../shared/hand-over/packet.js';
 import type { Craft } from '../../../../shared/record/craft-section.js';
 import type { PersonRecord } from '../../../../shared/record/people-section.js';
 import type { Filing } from '../../../../shared/decision/filing.js';
+import { tellDay } from '../../../../shared/time/tell-time.js';
 import { amountsOf, sumAmounts, tellSum } from '../../../../shared/report/sum-amounts.js';
 import { tellMoney } from '../../../../shared/report/tell-money.js';
-import { tellTime, tellValue } from '../../../../shared/report/tell-value.js';
+import { tellValue, tellZonedTime } from '../../../../shared/report/tell-value.js';
 import type { PaperRow } from '../paper/blocks.js';
 import { nameThings, sectionsOf } from '../paper/name-things.js';
 import { isStamp, tellStamp } from '../paper/tell-fact.js';
@@ -46,11 +47,16 @@ const LONGEST_LINE = 150;
 const MOST_PEOPLE = 6;
 const MOST_CRAFT = 4;
 
-function policyRows({ covering: { policy } }: NoticeMatter): PaperRow[] {
+function policyRows({ record, covering: { policy, craft: covered } }: NoticeMatter): PaperRow[] {
+  const craft = (sectionsOf(record).craft?.craft ?? []).filter(({ id }) => covered.includes(id));
+  const owners = [...new Set(craft.flatMap(({ ownerName }) => ownerName ?? []))];
   return [
     { label: 'Policy', text: policy.number },
     { label: 'Insurer', text: policy.insurer },
-    { label: 'Period', text: `${policy.firstDay} to ${policy.lastDay}` },
+    ...(owners.length === 0
+      ? []
+      : [{ label: 'Owner of the craft', text: cut(owners.join(', '), LONGEST_LINE) }]),
+    { label: 'Period', text: `${tellDay(policy.firstDay)} to ${tellDay(policy.lastDay)}` },
     ...(policy.covers === null ? [] : [{ label: 'Covers', text: policy.covers }]),
     ...(policy.deductibleCents === null
       ? []
@@ -124,7 +130,9 @@ function harmOf({ outcome, age, injuries = [], care }: PersonRecord): string {
   const parts = [
     outcome === undefined ? '' : word('/people/*/outcome', outcome.value),
     typeof age?.value === 'number' ? `${age.value} years old` : '',
-    ...injuries.map(({ nature, bodyPart }) => [nature?.value, bodyPart?.value].filter(Boolean).join(', ')),
+    ...injuries.map(({ nature, bodyPart }) =>
+      [nature?.value, bodyPart?.value && `(${bodyPart.value})`].filter(Boolean).join(' '),
+    ),
     care === undefined ? '' : `care needed: ${word('/people/*/care', care.value).toLowerCase()}`,
   ];
   return parts.filter((part) => part !== '').join('; ');
@@ -163,7 +171,9 @@ function clockRows({ record, covering, callName, callNumber, timeZone }: NoticeM
       : 'Not recorded';
   const { filings = [] } = (record.attachments['filings'] ?? {}) as { filings?: Filing[] };
   const filed = filings.map(({ to, at, confirmation }) =>
-    [to, tellTime(at, timeZone), confirmation].filter(Boolean).join(', '),
+    [to, tellZonedTime(at, timeZone), confirmation && `confirmed as ${confirmation}`]
+      .filter(Boolean)
+      .join(', '),
   );
   return [
     { label: 'We learned of it', text: told },

@@ -1,4 +1,4 @@
-import { tellTime } from '../../../../shared/report/tell-value.js';
+import { tellZonedTime } from '../../../../shared/report/tell-value.js';
 import { PAGE, Paper } from '../../platform/paper/paper.js';
 import type { PaperRow } from '../paper/blocks.js';
 import { composeNotice, type NoticeMatter } from './compose-notice.js';
@@ -34,7 +34,7 @@ export function drawNoticePage(page: NoticePage): PDFKit.PDFDocument {
   paper.space(6);
   paper.write(
     'P',
-    `As of ${tellTime(madeAt, timeZone)} (${timeZone}), by ${madeBy}. It tells what is recorded so far, and admits nothing.`,
+    `As of ${tellZonedTime(madeAt, timeZone)}, by ${madeBy}. It tells what is recorded so far, and admits nothing.`,
     { size: 9 },
   );
   const { policy, what, hurt, craft, clocks } = composeNotice(page);
@@ -47,13 +47,13 @@ export function drawNoticePage(page: NoticePage): PDFKit.PDFDocument {
     paper.document.rect(PAGE.left, 741, PAGE.right - PAGE.left, 0.8).fill('#000000');
     paper.draw(
       'What is not written here was not recorded or is withheld: it is never a no. Not legal advice.',
-      { size: 8, width: 390 },
+      { size: 8, width: 346 },
       747,
     );
     paper.draw(
       `${reference}-${number.slice(0, 8).toUpperCase()}-${one}    page ${one} of ${pages}`,
-      { font: 'bold', size: 8.5, left: 380, width: 184, align: 'right' },
-      757,
+      { font: 'bold', size: 8.5, left: 400, width: 164, align: 'right' },
+      747,
     );
   });
 }

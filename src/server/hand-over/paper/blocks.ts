@@ -3,6 +3,8 @@ import type { Position } from '../../../../shared/record/time-and-place.js';
 
 /** One line about one thing: what it is, what is recorded, how that is known. */
 export interface PaperRow {
+  /** The thing within a thing that the row is of, such as `Injury 1`: said once above its rows. */
+  readonly under?: string;
   readonly label: string;
   readonly text: string;
   readonly known?: string;
@@ -27,7 +29,12 @@ export type Block =
   /** Begins a part of the file, which stands in the contents. */
   | { readonly kind: 'part'; readonly title: string; readonly newPage?: boolean }
   | { readonly kind: 'heading'; readonly title: string }
-  | { readonly kind: 'rows'; readonly rows: readonly PaperRow[] }
+  | {
+      readonly kind: 'rows';
+      readonly rows: readonly PaperRow[];
+      /** The heading that they stand under. */
+      readonly of?: string;
+    }
   | {
       readonly kind: 'table';
       readonly columns: readonly PaperColumn[];

@@ -1,5 +1,7 @@
 import { fieldLabel, valueWord } from '../../../../shared/record/field-words/tell-field.js';
-import { tellTime, tellValue } from '../../../../shared/report/tell-value.js';
+import { tellValue, tellZonedTime } from '../../../../shared/report/tell-value.js';
+import { amountsOf, sumAmounts, tellSum } from '../../../../shared/report/sum-amounts.js';
+import type { Officer } from '../../../../shared/record/response-sections.js';
 import type { PaperRow } from './blocks.js';
 import { sectionsOf, type Names } from './name-things.js';
 import type { PaperMatter } from './paper-matter.js';
@@ -24,9 +26,9 @@ export function composeCover({ about, plan, profile, evidence, timeZone }: Paper
     title: `File of incident ${reference}`,
     madeFor: `Made for ${recipient.name}`,
     rows: [
-      { label: 'As of', text: `${tellTime(asOf, timeZone)} (${timeZone})` },
+      { label: 'As of', text: tellZonedTime(asOf, timeZone) },
       { label: 'Purpose', text: purpose },
-      { label: 'Recipient', text: profile.title },
+      { label: 'Kind of recipient', text: profile.title },
       { label: 'Made by', text: madeBy },
       { label: 'Packet', text: packet },
       { label: 'Evidence with it', text: evidence.length === 0 ? 'None leaves' : files },
@@ -35,13 +37,13 @@ export function composeCover({ about, plan, profile, evidence, timeZone }: Paper
     cautions: [
       ...cautions,
       'It tells the record as it stood at that time, and does not change. Ask for a newer one before you rely on it.',
-      'Times are local, in the zone above. “As told” is what somebody said; “seen” and “read off” are by our own people.',
+      `Times are those of the clock at the place (${timeZone}). “As told” is what somebody said; “seen by us” and “read off” are by our own people.`,
     ],
   };
 }
 
 function shortOf(record: PaperMatter['plan']['record'], names: Names, timeZone: string): PaperRow[] {
-  const { account, people } = sectionsOf(record);
+  const { account, people, authorities, damage: { lines: damage = [] } = {} } = sectionsOf(record);
   const place = sectionsOf(record)['time-and-place'];
   const where = [place?.description, place?.waterBody, place?.nearestTown].flatMap((one) =>
     typeof one?.value === 'string' ? [one.value.replace(/[.;,\s]+$/, '')] : [],
@@ -64,8 +66,17 @@ function shortOf(record: PaperMatter['plan']['record'], names: Names, timeZone: 
     ],
     ['Craft', [...names.craft.values()].join(', ')],
     ['People', tally(outcomes)],
+    ['Damage', damage.length === 0 ? '' : tellSum(sumAmounts(damage.flatMap(amountsOf)))],
+    ['Officers', (authorities?.officers ?? []).map(nameOfficer).join('; ')],
   ];
   return rows.flatMap(([name, text]) => (text === '' ? [] : [{ label: name, text }]));
+}
+
+/** `nameOfficer({ id: 'o1', name: 'L. Ortega', agency: 'Game wardens', reportNumber: 'W-1' })` is `'L. Ortega, Game wardens, report W-1'`. */
+function nameOfficer({ name, agency, reportNumber }: Officer): string {
+  return [name, agency, reportNumber === undefined ? undefined : `report ${reportNumber}`]
+    .filter((part) => part !== undefined)
+    .join(', ');
 }
 
 /** `tally(['unhurt', 'injured', 'unhurt'])` is `'3: 2 unhurt, 1 injured'`. */

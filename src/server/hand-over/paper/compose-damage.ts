@@ -9,6 +9,7 @@ import { fieldLabel, valueWord } from '../../../../shared/record/field-words/tel
 import type { JsonObject } from '../../../../shared/record/json-value.js';
 import { type AmountSum, amountsOf, sumAmounts, tellSum } from '../../../../shared/report/sum-amounts.js';
 import { tellMoney } from '../../../../shared/report/tell-money.js';
+import { tellDay } from '../../../../shared/time/tell-time.js';
 import type { Block } from './blocks.js';
 import { type Composing, composeSection } from './compose-section.js';
 
@@ -28,19 +29,22 @@ function damageTable(lines: readonly DamageLine[], { names }: Composing): Block[
     {
       kind: 'table',
       columns: [
-        { title: 'What is damaged or lost', share: 0.36 },
-        { title: 'Craft or owner', share: 0.2 },
-        { title: 'Resting on', share: 0.14 },
-        { title: 'Amount, US dollars', share: 0.3, align: 'right' },
+        { title: 'What is damaged or lost', share: 0.32 },
+        { title: 'Craft', share: 0.12 },
+        { title: 'Whose it is', share: 0.22 },
+        { title: 'Resting on', share: 0.12 },
+        { title: 'US dollars', share: 0.22, align: 'right' },
       ],
       rows: lines.map((line) => [
         line.what ?? (line.of === undefined ? '' : word('/lines/*/of', line.of)),
-        (line.craft === undefined ? undefined : names.craft.get(line.craft)) ?? line.owner ?? '',
+        (line.craft && names.craft.get(line.craft)) ?? '',
+        line.owner ?? '',
         line.basis === undefined ? 'Not said' : word('/lines/*/basis', line.basis),
         tellSum(sumAmounts(amountsOf(line))),
       ]),
       total: [
         `Total of ${lines.length === 1 ? 'one line' : `${lines.length} lines`}`,
+        '',
         '',
         '',
         tellSum(total),
@@ -73,7 +77,7 @@ function moneyTable(money: readonly MoneyFact[], { names }: Composing): Block[] 
       rows: money.map(({ kind, craft, line, day, from, to, paper, amount, exists }) => [
         kind === undefined ? '' : valueWord('damage', '/money/*/kind', kind, 'en'),
         (craft && names.craft.get(craft)) ?? (line && names.damage.get(line)) ?? '',
-        day ?? '',
+        tellDay(day ?? ''),
         [from, to].filter(Boolean).join(' to '),
         paper ?? '',
         amount === undefined

@@ -2,6 +2,7 @@ import { PACKET_FILES, type ManifestFile } from '../../../../shared/hand-over/pa
 import { isJsonObject, type JsonObject } from '../../../../shared/record/json-value.js';
 import type { EvidenceFile } from '../../../../shared/record/evidence-section.js';
 import { tellTime } from '../../../../shared/report/tell-value.js';
+import { localTime } from '../../../../shared/time/tell-time.js';
 import type { Block } from './blocks.js';
 import { type Names, nameOf } from './name-things.js';
 import type { PaperMatter } from './paper-matter.js';
@@ -63,7 +64,7 @@ function wordsAbout(line: EvidenceFile | undefined, names: Names, timeZone: stri
     ...(takenBy === undefined ? [] : [`Taken by ${takenBy}.`]),
     ...(camera === undefined
       ? []
-      : [`By the camera’s own clock: ${camera.replace('T', ' ')}${zoneWords(line)}.`]),
+      : [`By the camera’s own clock: ${localTime(camera, 0)}${zoneWords(line)}.`]),
     ...(line === undefined ? [] : [`Received ${tellTime(line.receivedAt, timeZone)}.`]),
   ];
 }
@@ -73,7 +74,8 @@ const zoneWords = (line: EvidenceFile | undefined): string =>
 
 function custodyOf({ path, without, sha256, evidence, custody }: ManifestFile, timeZone: string): string[] {
   return [
-    `File ${path}, SHA-256 ${sha256}.`,
+    `File ${path}`,
+    `SHA-256 ${sha256}`,
     ...(without === undefined
       ? []
       : [

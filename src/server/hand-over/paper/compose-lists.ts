@@ -1,6 +1,7 @@
 import { isJsonObject, type JsonObject, type JsonValue } from '../../../../shared/record/json-value.js';
 import { tellTime } from '../../../../shared/report/tell-value.js';
 import { nameJurisdiction, nameKind } from '../../../../shared/determination/duty-words.js';
+import { tellDay } from '../../../../shared/time/tell-time.js';
 import type { Block, PaperRow } from './blocks.js';
 import { nameOf, type Names } from './name-things.js';
 
@@ -28,7 +29,7 @@ const MEMBERS: Readonly<Record<string, string>> = {
   to: 'To',
   way: 'How',
   form: 'What was made',
-  filedBy: 'In the part of',
+  filedBy: 'Reported as',
   filer: 'Made by',
   satisfies: 'Answers',
   copy: 'Copy (file)',
@@ -52,19 +53,29 @@ export function composeLists(section: string, document: JsonObject, names: Names
     if (!Array.isArray(items)) return [{ kind: 'rows', rows: rowsOf({ [list]: items }, names, timeZone) }];
     return items
       .filter((item: JsonValue) => isJsonObject(item))
-      .flatMap((item: JsonObject, place): Block[] => [
-        { kind: 'heading', title: `${word} ${place + 1}` },
-        { kind: 'rows', rows: rowsOf(item, names, timeZone) },
-      ]);
+      .flatMap((item: JsonObject, place): Block[] => {
+        const title = `${word} ${place + 1}`;
+        return [
+          { kind: 'heading', title },
+          { kind: 'rows', rows: rowsOf(item, names, timeZone), of: title },
+        ];
+      });
   });
 }
 
 function rowsOf(item: JsonObject, names: Names, timeZone: string): PaperRow[] {
   return Object.entries(item).flatMap(([member, value]) => {
-    if (UNTOLD.has(member) || value === null) return [];
+    if (UNTOLD.has(member) || value === null || isUnnamed(member, value, names)) return [];
     return [{ label: MEMBERS[member] ?? wordsOf(member), text: tell(member, value, names, timeZone) }];
   });
 }
+
+/** What began a hold is a line of the record, told by its name: its id says nothing. */
+const causeOf = ({ people, contacts }: Names, id: string): string | undefined =>
+  people.get(id) ?? contacts.get(id);
+
+const isUnnamed = (member: string, value: JsonValue, names: Names): boolean =>
+  member === 'of' && typeof value === 'string' && causeOf(names, value) === undefined;
 
 const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d.*(?:Z|[+-]\d\d:\d\d)$/;
 const SLUG = /^[a-z]+(-[a-z]+)*$/;
@@ -81,11 +92,16 @@ function tell(member: string, value: JsonValue, names: Names, timeZone: string):
     const [, place, kind] = DUTY.exec(value) ?? [];
     if (place !== undefined && kind !== undefined) return `${nameKind(kind)}, ${nameJurisdiction(place)}`;
     if (member === 'jurisdiction') return nameJurisdiction(value);
-    return nameOf(names, member, value) ?? (SLUG.test(value) ? wordsOf(value) : value);
+    if (member === 'of') return causeOf(names, value) ?? value;
+    return nameOf(names, member, value) ?? (SLUG.test(value) ? wordsOf(value) : tellDay(value));
   }
   if (!isJsonObject(value)) return JSON.stringify(value);
   if (typeof value['person'] === 'string' && typeof value['role'] === 'string') {
     return `${value['person']}, ${value['role']}`;
+  }
+  // A report answers a duty of a craft: one thing, and said as one.
+  if (typeof value['duty'] === 'string' && typeof value['vessel'] === 'string') {
+    return `${tell('duty', value['duty'], names, timeZone)} (${tell('vessel', value['vessel'], names, timeZone)})`;
   }
   return rowsOf(value, names, timeZone)
     .map(({ label, text }) => `${label}: ${text}`)

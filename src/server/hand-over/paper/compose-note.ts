@@ -1,5 +1,5 @@
 import { PACKET_FILES } from '../../../../shared/hand-over/packet.js';
-import { tellTime } from '../../../../shared/report/tell-value.js';
+import { tellZonedTime } from '../../../../shared/report/tell-value.js';
 import type { Block } from './blocks.js';
 import { pagePrefix, type PaperMatter } from './paper-matter.js';
 
@@ -13,7 +13,7 @@ export function composeNote({ about, plan, profile, timeZone }: PaperMatter): Bl
       rows: [
         { label: 'Disclosed to', text: `${recipient.name} (${profile.title.toLowerCase()})` },
         { label: 'For', text: purpose },
-        { label: 'Made', text: `${tellTime(madeAt, timeZone)} (${timeZone}), by ${madeBy}` },
+        { label: 'Made', text: `${tellZonedTime(madeAt, timeZone)}, by ${madeBy}` },
         { label: 'Pages', text: `Each bears ${pagePrefix(about)} and its number.` },
         {
           label: 'Decided by',

@@ -48,7 +48,7 @@ const LISTS: readonly (readonly [section: string, title: string])[] = [
   ['custody', 'Things kept as evidence'],
   ['outside-evidence', 'Evidence that others hold'],
   ['filings', 'Reports and notices made'],
-  ['decisions', 'What was signed'],
+  ['decisions', 'Decisions that were signed'],
   ['reports', 'Work on the official reports'],
   ['holds', 'Holds'],
   ['requests', 'Papers that asked for records'],
@@ -83,9 +83,9 @@ export function composePaper(matter: PaperMatter, names: Names): Block[] {
     ...LISTS.flatMap(([section, title]) => part(title, listed(section), ALWAYS.has(section))),
     ...part(
       'What the law was found to call for',
-      determination ? composeDetermination(determination, timeZone) : [],
+      determination ? composeDetermination(determination, names, timeZone) : [],
     ),
-    ...part('Tasks', task ? composeTasks(task, timeZone) : []),
+    ...part('Tasks', task ? composeTasks(task, names, timeZone) : []),
     ...part('Notes that a lawyer asked for', privileged ? composePrivileged(privileged, timeZone) : []),
     ...part('What is withheld and masked, and why', composeWithheld(plan.withheld)),
     ...part('Note on this disclosure', composeNote(matter)),
@@ -119,6 +119,6 @@ function part(title: string, blocks: readonly Block[], always = false): Block[] 
 }
 
 /** Parts that begin a page: pictures need the room, and a certificate is taken out and signed. */
-const NEW_PAGE: ReadonlySet<string> = new Set([PHOTOGRAPHS, CERTIFICATE]);
+const NEW_PAGE: ReadonlySet<string> = new Set([sectionTitle('scene', 'en'), PHOTOGRAPHS, CERTIFICATE]);
 
 const NOTHING = 'Nothing of this was recorded, or nothing of it leaves: see what is withheld and masked.';

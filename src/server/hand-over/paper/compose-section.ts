@@ -51,9 +51,10 @@ function composeItem(
     rowsOf(section, `${under}/${member}`, value, composing),
   );
   if (rows.length === 0) return [];
+  const title = titleOf(section, list, item, place, composing.names);
   return [
-    { kind: 'heading', title: titleOf(section, list, item, place, composing.names) },
-    { kind: 'rows', rows },
+    { kind: 'heading', title },
+    { kind: 'rows', rows, of: title },
   ];
 }
 
@@ -71,33 +72,34 @@ function rowsOf(
   path: string,
   value: JsonValue,
   composing: Composing,
-  before = '',
+  under?: string,
 ): PaperRow[] {
   if (UNTOLD.has(path.slice(path.lastIndexOf('/') + 1))) return [];
-  const label = `${before}${fieldLabel(section, path, 'en') ?? path}`;
+  const label = fieldLabel(section, path, 'en') ?? path;
+  const within = (part: string): string => (under === undefined ? part : `${under}, ${part.toLowerCase()}`);
   if (isItemList(value)) {
     return value.flatMap((item, place) => {
-      const under = `${path}/${item.id}`;
-      const word = `${fieldLabel(section, `${path}/*`, 'en') ?? label} ${place + 1}: `;
-      return membersOf(section, under, item, composing, word);
+      const word = `${fieldLabel(section, `${path}/*`, 'en') ?? label} ${place + 1}`;
+      return membersOf(section, `${path}/${item.id}`, item, composing, within(word));
     });
   }
   if (isJsonObject(value) && hasFields(section, path) && !isKnown(value) && !isStamp(value)) {
-    return membersOf(section, path, value, composing, `${label}: `);
+    return membersOf(section, path, value, composing, within(label));
   }
   const masked = composing.masked.get(`${section}:${path}`);
-  return [{ label, ...tellFact({ ...composing, section, path, value, masked }) }];
+  const told = tellFact({ ...composing, section, path, value, masked });
+  return [{ label, ...told, ...(under === undefined ? {} : { under }) }];
 }
 
 function membersOf(
   section: string,
-  under: string,
+  path: string,
   object: JsonObject,
   composing: Composing,
-  before: string,
+  under: string,
 ): PaperRow[] {
-  return inOrder(section, under, object).flatMap(([member, value]) =>
-    rowsOf(section, `${under}/${member}`, value, composing, before),
+  return inOrder(section, path, object).flatMap(([member, value]) =>
+    rowsOf(section, `${path}/${member}`, value, composing, under),
   );
 }
 

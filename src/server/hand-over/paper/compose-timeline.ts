@@ -1,3 +1,4 @@
+import type { Known } from '../../../../shared/call/known.js';
 import { type Stamp, stampInstant } from '../../../../shared/call/stamp.js';
 import type { PacketRecord } from '../../../../shared/hand-over/packet.js';
 import { fieldWords } from '../../../../shared/record/field-words/tell-field.js';
@@ -5,6 +6,7 @@ import type { TimelineEntry } from '../../../../shared/record/account-sections.j
 import type { HelpCall, Responder } from '../../../../shared/record/response-sections.js';
 import type { JsonValue } from '../../../../shared/record/json-value.js';
 import type { Occurred } from '../../../../shared/record/time-and-place.js';
+import { tellSource } from '../../../../shared/report/tell-source.js';
 import { tellTime } from '../../../../shared/report/tell-value.js';
 import { readInstant } from '../../../../shared/time/read-instant.js';
 import type { Block } from './blocks.js';
@@ -35,9 +37,8 @@ export function composeTimeline(record: PacketRecord, timeZone: string): Block[]
             known: fieldWords('en').values.stamped[stamp.how],
           },
         ];
-  const occurred: Partial<Occurred> = sections['time-and-place']?.occurred?.value ?? {};
   const moments = [
-    ...momentOf(occurred, timeZone),
+    ...momentOf(sections['time-and-place']?.occurred, timeZone),
     ...at(sections.call?.taken, `The call was taken${byOf(sections.call?.takenBy)}`),
     ...calls.flatMap((call) => momentsOfCall(call, at)),
     ...responders.flatMap((responder) => momentsOfResponder(responder, at)),
@@ -66,12 +67,14 @@ export function composeTimeline(record: PacketRecord, timeZone: string): Block[]
   ];
 }
 
-function momentOf({ at, precision, until }: Partial<Occurred>, timeZone: string): Moment[] {
-  if (at === undefined) return [];
+/** A fact that is masked is no moment any more. */
+function momentOf(fact: Known<Occurred> | undefined, timeZone: string): Moment[] {
+  const { at, precision, until }: Partial<Occurred> = fact?.value ?? {};
+  if (fact === undefined || at === undefined) return [];
   const about = precision === 'to-the-minute' ? '' : ', as nearly as anybody can say';
   const what =
-    until === undefined ? `It happened${about}` : `It happened between now and ${tellTime(until, timeZone)}`;
-  return [{ ms: readInstant(at), when: tellTime(at, timeZone), what, known: '' }];
+    until === undefined ? `It happened${about}` : `It happened between this and ${tellTime(until, timeZone)}`;
+  return [{ ms: readInstant(at), when: tellTime(at, timeZone), what, known: tellSource(fact, timeZone) }];
 }
 
 /** A time that is masked is told as it leaves. */
@@ -89,12 +92,12 @@ function momentsOfCall({ to = 'help', made, answered, answeredBy }: HelpCall, at
 function momentsOfResponder(responder: Responder, at: At): Moment[] {
   const { who = 'Those who came', left, onScene, careBegun, handedOver, atHospital, back } = responder;
   return [
-    ...at(left, `${who} left`),
-    ...at(onScene, `${who} on scene`),
+    ...at(left, `${who} set out`),
+    ...at(onScene, `${who} came on scene`),
     ...at(careBegun, `${who} began care`),
-    ...at(handedOver, `${who} handed over`),
-    ...at(atHospital, `${who} at the hospital`),
-    ...at(back, `${who} back`),
+    ...at(handedOver, `${who} handed over the hurt`),
+    ...at(atHospital, `${who} came to the hospital`),
+    ...at(back, `${who} came back`),
   ];
 }
 

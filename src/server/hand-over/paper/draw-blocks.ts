@@ -1,7 +1,7 @@
 import { PAGE, type Paper, WIDTH } from '../../platform/paper/paper.js';
 import type { Block } from './blocks.js';
 import { drawMap } from './draw-map.js';
-import { drawRow } from './draw-rows.js';
+import { drawRows } from './draw-rows.js';
 import { drawSketch } from './draw-sketch.js';
 import { drawTable } from './draw-table.js';
 
@@ -16,11 +16,8 @@ export function drawBlock(paper: Paper, block: Block): void {
       paper.needs(56);
       paper.write('H3', block.title, { font: 'bold', size: 11 });
       return paper.rule(paper.document.y + 1, 0.6);
-    case 'rows': {
-      const table = paper.group('Table');
-      for (const row of block.rows) drawRow(paper, row, table);
-      return table.end();
-    }
+    case 'rows':
+      return drawRows(paper, block.rows, block.of);
     case 'table':
       return drawTable(paper, block);
     case 'text':
@@ -62,31 +59,41 @@ function drawList(paper: Paper, items: readonly string[]): void {
   list.end();
 }
 
-/** A picture is at most this high, so that two stand on a page with their captions. */
-const HIGHEST = 164;
+/** A picture is at most so large that two stand on a page, each with its words at its side. */
+const PICTURE = { width: 316, height: 237 } as const;
+const BESIDE = { left: PAGE.left + PICTURE.width + 14, width: WIDTH - PICTURE.width - 14 } as const;
 
 function drawPicture(
   paper: Paper,
   { title, caption, lines, content }: Extract<Block, { kind: 'picture' }>,
 ): void {
-  const fitted = content === undefined ? undefined : fit(content, WIDTH, HIGHEST);
-  const words = [title, caption, ...lines].reduce(
-    (sum, line) => sum + paper.heightOf(line, { size: 9 }) + 2,
-    0,
-  );
-  paper.space(12);
-  paper.needs((fitted?.height ?? 0) + words + 14);
+  const fitted = content === undefined ? undefined : fit(content, PICTURE.width, PICTURE.height);
+  const place = fitted === undefined ? {} : BESIDE;
+  const looks = [
+    { type: 'Caption', text: caption, look: { font: 'bold', size: 10, ...place } as const },
+    ...lines.map((text) => ({ type: 'P', text, look: { size: 8.5, ...place } as const })),
+  ];
+  const words = looks.reduce((sum, { text, look }) => sum + paper.heightOf(text, look) + GAP, 0);
+  paper.space(14);
+  paper.needs(Math.max(fitted?.height ?? 0, words) + 20);
   const part = paper.group('Sect');
   paper.write('H3', title, { font: 'bold', size: 11 }, part);
-  paper.space(2);
-  if (content !== undefined && fitted !== undefined) {
+  paper.space(3);
+  const top = paper.document.y;
+  if (content !== undefined && fitted !== undefined)
     paper.picture({ content: content.bytes, alt: caption, ...fitted }, PAGE.left, part);
-    paper.space(5);
+  const below = paper.document.y;
+  paper.document.y = top;
+  for (const { type, text, look } of looks) {
+    paper.write(type, text, look, part);
+    paper.space(GAP);
   }
-  paper.write('Caption', caption, { font: 'bold', size: 10 }, part);
-  for (const line of lines) paper.write('P', line, { size: 8.5 }, part);
+  paper.document.y = Math.max(below, paper.document.y);
   part.end();
 }
+
+/** Between the lines beside a picture. */
+const GAP = 3;
 
 function fit({ width, height }: { width: number; height: number }, widest: number, highest: number) {
   const scale = Math.min(widest / width, highest / height);

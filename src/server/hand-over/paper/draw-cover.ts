@@ -1,7 +1,6 @@
 import { type Paper } from '../../platform/paper/paper.js';
-import type { PaperRow } from './blocks.js';
 import type { Cover } from './compose-cover.js';
-import { drawRow } from './draw-rows.js';
+import { drawRows } from './draw-rows.js';
 
 /** The first page: what it is, for whom, as of when, in short, and what to know before relying on it. */
 export function drawCover(paper: Paper, { reference, madeFor, rows, short, cautions }: Cover): void {
@@ -25,12 +24,6 @@ export function drawCover(paper: Paper, { reference, madeFor, rows, short, cauti
     item.end();
   }
   list.end();
-}
-
-function drawRows(paper: Paper, rows: readonly PaperRow[]): void {
-  const table = paper.group('Table');
-  for (const row of rows) drawRow(paper, row, table);
-  table.end();
 }
 
 function heading(paper: Paper, title: string): void {

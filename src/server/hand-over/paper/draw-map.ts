@@ -9,7 +9,8 @@ import type { Block } from './blocks.js';
 
 type MapBlock = Extract<Block, { kind: 'map' }>;
 
-const SIZE = 190;
+const SIZE = 164;
+const KM_PER_MILE = 1.609344;
 /** Kilometres that a map is wide: wide enough to see which states, and narrow enough to see which side. */
 const WIDE_KM = 400;
 const NEAR_KM = 40;
@@ -17,7 +18,7 @@ const NEAR_KM = 40;
 /** Two small maps of one position beside the words that say the same. */
 export function drawMap(paper: Paper, { position, lines }: MapBlock): void {
   paper.space(10);
-  paper.needs(SIZE + 24);
+  paper.needs(SIZE + 14);
   const top = paper.document.y;
   const stateLines = loadStateLines();
   const squares = [
@@ -28,7 +29,12 @@ export function drawMap(paper: Paper, { position, lines }: MapBlock): void {
     for (const square of squares) drawSquare(paper, stateLines, position, square);
   });
   paper.artifact('Layout', () => {
-    paper.draw('40 km across', { size: 8, left: PAGE.left + SIZE + 8, width: 104 }, top + 106);
+    for (const { km, left, edge } of squares)
+      paper.draw(
+        `${km} km across (${Math.round(km / KM_PER_MILE)} miles)`,
+        { size: 8, left, width: edge },
+        top + edge + 2,
+      );
   });
   const left = PAGE.left + SIZE + 8 + 104 + 12;
   paper.document.y = top;
@@ -42,7 +48,7 @@ export function drawMap(paper: Paper, { position, lines }: MapBlock): void {
     paper.write('P', line, look);
     paper.space(3);
   });
-  paper.document.y = Math.max(paper.document.y, top + SIZE) + 8;
+  paper.document.y = Math.max(paper.document.y, top + SIZE + 12) + 4;
 }
 
 interface Square {
@@ -129,7 +135,8 @@ function labelsOf(lines: StateLines, { latitude, longitude }: Position, { km, le
     .map(([state, { x, y, count }]) => ({
       state,
       x: Math.min(Math.max(left + (x / count) * edge, left + 44), left + edge - 40),
-      y: awayFromMiddle(top + (y / count) * edge, top + edge / 2),
+      // Scale and arrow keep the edges.
+      y: awayFromMiddle(Math.min(top + (y / count) * edge, top + edge - 38), top + edge / 2),
     }));
 }
 

@@ -1,12 +1,12 @@
 import { setImmediate } from 'node:timers/promises';
 import { Paper } from '../../platform/paper/paper.js';
-import { tellTime } from '../../../../shared/report/tell-value.js';
+import { tellZonedTime } from '../../../../shared/report/tell-value.js';
 import type { Block } from './blocks.js';
 import { composeCover } from './compose-cover.js';
 import { composePaper } from './compose-paper.js';
 import { drawBlock } from './draw-blocks.js';
 import { drawCover } from './draw-cover.js';
-import { nameThings } from './name-things.js';
+import { nameThings, type Names, sectionsOf } from './name-things.js';
 import { drawFrame } from './page-frame.js';
 import { PageIndex } from './page-index.js';
 import { pagePrefix, type PaperMatter } from './paper-matter.js';
@@ -39,7 +39,7 @@ export async function drawPaper(matter: PaperMatter): Promise<PDFKit.PDFDocument
   const contentsPage = paper.pages;
   paper.document.addPage();
   const parts: Listed[] = [];
-  const found = new PageIndex([...names.people.values(), ...names.craft.values()]);
+  const found = new PageIndex(indexed(plan.record, names));
   let rested = performance.now();
   for (const block of composePaper(matter, names)) {
     if (performance.now() - rested > LONGEST_TURN_MS) {
@@ -53,13 +53,20 @@ export async function drawPaper(matter: PaperMatter): Promise<PDFKit.PDFDocument
   const frame = {
     reference: about.reference,
     madeFor: cover.madeFor,
-    asOf: tellTime(plan.record.asOf, timeZone),
+    asOf: tellZonedTime(plan.record.asOf, timeZone),
     prefix,
   };
   return paper.finish((page, pages) => {
     const on = parts.filter((one) => one.page <= page && one.until >= page).map(({ title }) => title);
     drawFrame(paper, frame, page, pages, on);
   });
+}
+
+/** Whom and what a reader looks for: people, officers, whoever gave a statement, and craft. */
+function indexed(record: PaperMatter['plan']['record'], { people, officers, craft }: Names): string[] {
+  const { statements: { statements = [] } = {} } = sectionsOf(record);
+  const witnesses = statements.flatMap(({ name }) => name ?? []);
+  return [...new Set([...people.values(), ...officers.values(), ...witnesses, ...craft.values()])];
 }
 
 /** So long others wait at most, but for one block. */

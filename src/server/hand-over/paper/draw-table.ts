@@ -70,8 +70,8 @@ interface Placed extends Omit<PaperColumn, 'align'> {
 
 function placesOf(columns: readonly PaperColumn[]): Placed[] {
   let left: number = PAGE.left;
-  return columns.map((column) => {
-    const width = column.share * WIDTH - GAP;
+  return columns.map((column, place) => {
+    const width = column.share * WIDTH - (place === columns.length - 1 ? 0 : GAP);
     const placed = { ...column, left, width, align: column.align ?? 'left' } as const;
     left += column.share * WIDTH;
     return placed;

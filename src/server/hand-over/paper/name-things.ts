@@ -10,16 +10,18 @@ export interface Names {
   readonly people: ReadonlyMap<string, string>;
   readonly officers: ReadonlyMap<string, string>;
   readonly damage: ReadonlyMap<string, string>;
+  readonly contacts: ReadonlyMap<string, string>;
 }
 
 /** Names as they leave; whoever leaves without a name is called by the number in the list. */
 export function nameThings(record: Pick<PacketRecord, 'sections'>): Names {
-  const { craft, people, authorities, damage } = sectionsOf(record);
+  const { craft, people, authorities, damage, contacts } = sectionsOf(record);
   return {
     craft: named(craft?.craft, 'Craft', ({ name }) => name),
     people: named(people?.people, 'Person', ({ name }) => name),
     officers: named(authorities?.officers, 'Officer', ({ name, badge }) => name ?? badge),
     damage: named(damage?.lines, 'Damage', ({ what }) => what),
+    contacts: named(contacts?.contacts, 'Talk', ({ name }) => name),
   };
 }
 
@@ -42,6 +44,18 @@ const LISTS: Readonly<Record<string, keyof Names>> = {
 export function nameOf(names: Names, member: string, id: string): string | undefined {
   const list = LISTS[member];
   return list && names[list].get(id);
+}
+
+/**
+ * The same text with ids of people and craft by their names: laws and tasks speak of them by id.
+ * @example nameIds(names, 'For c1: the passenger (p2).') // 'For PWC 7: the passenger (Ann Lee).'
+ */
+export function nameIds({ craft, people }: Names, text: string): string {
+  // An id without a figure could be a word of the language.
+  return text.replaceAll(
+    /(?<![\w-])[A-Za-z][\w-]*\d[\w-]*/g,
+    (word) => craft.get(word) ?? people.get(word) ?? word,
+  );
 }
 
 function named<T extends { id: string }>(

@@ -7,7 +7,8 @@ import { isJsonObject, type JsonObject, type JsonValue } from '../../../../share
 import { tellMoney } from '../../../../shared/report/tell-money.js';
 import { tellSource } from '../../../../shared/report/tell-source.js';
 import { tellTerm } from '../../../../shared/report/tell-term.js';
-import { tellTime, tellValue } from '../../../../shared/report/tell-value.js';
+import { inOrder, tellTime, tellValue } from '../../../../shared/report/tell-value.js';
+import { tellDay } from '../../../../shared/time/tell-time.js';
 import { nameOf, type Names } from './name-things.js';
 
 /** A field of the packet, with what is needed to tell it. */
@@ -24,7 +25,7 @@ export const MASKED_WORDS: Readonly<Record<Masking, string>> = {
   initials: 'initials in place of the name',
   unnamed: 'without who said it',
   year: 'the year alone',
-  'last-four': 'the last four signs alone',
+  'last-four': 'the last four characters alone, or that it was given',
   'no-metadata': 'a copy without what the camera wrote into it',
   blurred: 'a copy with faces covered',
 };
@@ -67,15 +68,15 @@ function tellPlain(field: FieldToTell, value: JsonValue): string {
   const { section, path, names, timeZone } = field;
   const member = path.slice(path.lastIndexOf('/') + 1);
   if (Array.isArray(value)) {
-    const between = member === 'casualtyTypes' ? ', then ' : '; ';
-    return value.map((one: JsonValue) => tellPlain(field, one)).join(between);
+    const told = value.map((one: JsonValue) => tellPlain(field, one));
+    return member === 'casualtyTypes' ? inOrder(told) : told.join('; ');
   }
   if (typeof value === 'boolean') return valueWord(section, path, value, 'en');
   if (typeof value === 'number') return tellNumber(section, path, value);
   if (typeof value !== 'string') return tellObject(section, path, value, timeZone);
   if (INSTANT.test(value)) return tellTime(value, timeZone);
   if (member === 'states' || member === 'stateOfNumber') return tellTerm(value, 'states');
-  return nameOf(names, member, value) ?? valueWord(section, path, value, 'en');
+  return nameOf(names, member, value) ?? tellDay(valueWord(section, path, value, 'en'));
 }
 
 function tellObject(section: string, path: string, value: JsonValue, timeZone: string): string {
@@ -87,7 +88,8 @@ function tellNumber(section: string, path: string, value: number): string {
   const unit = fieldUnit(section, path, 'en');
   if (unit === undefined) return String(value);
   if (unit === fieldWords('en').units.dollars) return tellMoney(value);
-  return `${value} ${value === 1 ? (ONE[unit] ?? unit) : unit}`;
+  // Figure and unit stay on one line.
+  return `${value}\u00a0${value === 1 ? (ONE[unit] ?? unit) : unit}`;
 }
 
 const ONE: Readonly<Record<string, string>> = {

@@ -167,9 +167,11 @@ export class Paper {
     return this.document.bufferedPageRange().count;
   }
 
-  /** A new page, unless this much still fits on this one. */
-  needs(height: number): void {
-    if (this.document.y + height > PAGE.bottom) this.document.addPage();
+  /** A new page, unless this much still fits on this one; whether there is one. */
+  needs(height: number): boolean {
+    const turns = this.document.y + height > PAGE.bottom;
+    if (turns) this.document.addPage();
+    return turns;
   }
 
   space(points: number): void {
