@@ -5,6 +5,7 @@ import { Button } from '../look/button.js';
 import { Field } from '../look/field.js';
 import { ErrorState, Note } from '../look/notes.js';
 import { houseRules as say } from '../words/en/house-rules.js';
+import type { Figures } from './house-rules-answer.js';
 import { RuleTicks } from './rule-ticks.js';
 
 interface AdoptFormProps {
@@ -16,9 +17,6 @@ interface AdoptFormProps {
 }
 
 const LEADS = { adopt: say.form.lead, end: say.form.endLead, correct: say.form.correctLead };
-
-/** What is typed of one rule that is ticked; empty where it has no figure. */
-export type Figures = Readonly<Partial<Record<HouseRule['id'], string>>>;
 
 /** One entry of house rules. Nothing is changed by it: what was written down before stays. */
 export function AdoptForm({ kind, offered, first, onDone }: AdoptFormProps) {

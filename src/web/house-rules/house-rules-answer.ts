@@ -16,6 +16,9 @@ export interface HouseRulesAnswer {
   readonly inForce: string | null;
 }
 
+/** What is typed of one rule that is ticked; empty where it has no figure. */
+export type Figures = Readonly<Partial<Record<HouseRule['id'], string>>>;
+
 export type Standing = 'in-force' | 'coming' | 'past' | 'corrected';
 
 /**

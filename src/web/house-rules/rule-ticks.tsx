@@ -2,8 +2,7 @@ import type { HouseRule } from '../../../shared/follow-up/house-rule.js';
 import { useId } from 'preact/hooks';
 import { Field } from '../look/field.js';
 import { houseRules as say } from '../words/en/house-rules.js';
-import type { Figures } from './adopt-form.js';
-import { tellRule } from './house-rules-answer.js';
+import { type Figures, tellRule } from './house-rules-answer.js';
 
 interface RuleTicksProps {
   readonly offered: readonly HouseRule[];
