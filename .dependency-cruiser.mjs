@@ -28,6 +28,7 @@ const ROOMS = [
   { room: 'report' },
   { room: 'follow-up', packages: ['temporal-polyfill'] },
   { room: 'hand-over' },
+  { room: 'retention' },
   { room: 'patterns' },
   { room: 'wire', packages: ['class-validator', 'class-transformer'] },
 ];
@@ -51,6 +52,7 @@ const MODULES = [
   'report',
   'hand-over',
   'requests',
+  'retention',
   'register',
   'backup',
   'demo',

@@ -14,6 +14,7 @@ import { CreateOutings1795642800000 } from './1795642800000-outings.js';
 import { CreatePacketLinks1795646400000 } from './1795646400000-packet-links.js';
 import { AddCounselLinks1795650000000 } from './1795650000000-counsel-links.js';
 import { CreateLegalRequests1795657200000 } from './1795657200000-legal-requests.js';
+import { CreateRetention1795660800000 } from './1795660800000-retention.js';
 import type { Migration } from './kit/migration.js';
 
 /** Every step of the schema, oldest first, for both engines. A step that has been released is never changed. */
@@ -34,4 +35,5 @@ export const ALL_MIGRATIONS: readonly (new () => Migration)[] = [
   CreatePacketLinks1795646400000,
   AddCounselLinks1795650000000,
   CreateLegalRequests1795657200000,
+  CreateRetention1795660800000,
 ];

@@ -41,6 +41,8 @@ import { ReportForms } from './report/report.api.js';
 import { ReportModule } from './report/report.module.js';
 import { REQUEST_ROWS } from './requests/requests.api.js';
 import { RequestsModule } from './requests/requests.module.js';
+import { readRetentionForms, RETENTION_ROWS } from './retention/retention.api.js';
+import { RetentionModule } from './retention/retention.module.js';
 import { VocabularyModule } from './vocabulary/vocabulary.module.js';
 
 /** What the modules are handed when the service is put together. */
@@ -73,6 +75,7 @@ export class AppModule {
     mapTiles,
     links,
   }: Parts): DynamicModule {
+    const handOver = readHandOverForms();
     return {
       module: AppModule,
       controllers: [SchemasController],
@@ -94,6 +97,7 @@ export class AppModule {
             ...FOLLOW_UP_ROWS,
             ...HAND_OVER_ROWS,
             ...REQUEST_ROWS,
+            ...RETENTION_ROWS,
             ...BACKUP_ROWS,
           ],
           migrations: ALL_MIGRATIONS,
@@ -113,8 +117,9 @@ export class AppModule {
         FollowUpModule.with(FollowUpForms.read()),
         CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
         ReportModule.with(ReportForms.read()),
-        HandOverModule.with(readHandOverForms(), evidence, links),
+        HandOverModule.with(handOver, evidence, links),
         RequestsModule,
+        RetentionModule.with(readRetentionForms(handOver, packs)),
         RegisterModule,
         BackupModule,
         HealthModule.with({ packs, version: published.version }),

@@ -43,6 +43,7 @@ import { projectRoot } from './platform/project-root.js';
 import { headsFileOf, RecordSettings } from './record/record.api.js';
 import { REGISTER_SCHEMAS } from './register/register-schemas.js';
 import { REPORT_SCHEMAS } from './report/report.api.js';
+import { RETENTION_SCHEMAS } from './retention/retention.api.js';
 import { VOCABULARY_SCHEMAS } from './vocabulary/vocabulary.api.js';
 
 /** A document of facts is a few kilobytes; this leaves room for the longest that people could write. */
@@ -140,6 +141,7 @@ function describe(
       ...REPORT_SCHEMAS,
       ...VOCABULARY_SCHEMAS,
       ...REGISTER_SCHEMAS,
+      ...RETENTION_SCHEMAS,
       ...MAP_SCHEMAS,
       ...BACKUP_SCHEMAS,
       ...Object.fromEntries(

@@ -137,6 +137,12 @@ export const ROLE_TABLE: Record<string, Who[]> = {
   'POST /api/closing-counts/:id/answers': WRITERS,
   'POST /api/closing-counts/:id/closing': STAFF,
 
+  'GET /api/retention': MANAGERS,
+  'GET /api/retention/kinds': MANAGERS,
+  'PUT /api/retention/periods/:period': MANAGERS,
+  'GET /api/retention/decisions': MANAGERS,
+  'POST /api/retention/decisions': MANAGERS,
+
   'POST /api/incidents': WRITERS,
   'GET /api/incidents': READERS,
   'GET /api/incidents/:id': READERS,

@@ -14,6 +14,7 @@ import {
   type StoredDetermination,
 } from '../determination/determination.api.js';
 import { Clock } from '../platform/clock.js';
+import { type DeletionStop, DeletionStops } from '../record/record.api.js';
 import { pageOf, type PageRequest } from '../platform/http/cursor.js';
 import type { DutyStateRow } from './database/duty-state.row.js';
 import { DutyStatesRepository } from './database/duty-states.repository.js';
@@ -64,7 +65,9 @@ export class Decisions {
     private readonly states: DutyStatesRepository,
     private readonly settings: DecisionSettings,
     private readonly clock: Clock,
+    stops: DeletionStops,
   ) {
+    stops.onAsked(async ({ incidentId }) => (incidentId === null ? [] : this.stopsOf(incidentId)));
     determinations.onChange((change) => this.bringForward(change));
   }
 
@@ -111,6 +114,11 @@ export class Decisions {
     const book = await this.books.add(incidentId, kept, actor);
     const duties = await this.follow(incidentId, stored, book, []);
     await this.tell({ incidentId, stored, duties, actor }, written);
+  }
+
+  private async stopsOf(incidentId: string): Promise<DeletionStop[]> {
+    const open = (await this.states.of(incidentId)).filter(({ settled }) => !settled);
+    return open.map(({ id, duty }) => ({ by: 'report', id, words: `A report is not settled: ${duty}.` }));
   }
 
   private async bringForward({

@@ -61,8 +61,8 @@ export class Determinations {
     private readonly clock: Clock,
     changes: RecordChanges,
   ) {
-    changes.onChange(async ({ incidentId, sections: written, actor, withdrawn, record }) => {
-      if (written.some(isSectionName)) await this.follow(incidentId, await record(), actor);
+    changes.onChange(async ({ incidentId, sections: written, actor, withdrawn, deletion, record }) => {
+      if (!deletion && written.some(isSectionName)) await this.follow(incidentId, await record(), actor);
       if (withdrawn.length > 0) await this.forget(incidentId, written, withdrawn);
     });
   }

@@ -25,7 +25,11 @@ export class LawChange implements OnApplicationBootstrap {
     for (let after: string | null = null; ;) {
       const ids: string[] = await this.sections.ids(after, AT_ONCE);
       await this.sections.run(async () => {
-        for (const id of ids) await this.determinations.bringForward(id, LAW_CHANGED);
+        for (const id of ids) {
+          // Facts that were deleted when their time was over would count as unknown, and reopen what was settled.
+          const { deletions = [] } = await this.sections.read<{ deletions: object[] }>(id, 'retention');
+          if (deletions.length === 0) await this.determinations.bringForward(id, LAW_CHANGED);
+        }
       });
       after = ids.at(-1) ?? null;
       if (ids.length < AT_ONCE) break;

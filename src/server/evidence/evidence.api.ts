@@ -8,6 +8,7 @@ import { EVIDENCE_ROWS } from './database/evidence-rows.js';
 
 export type { EvidenceCheck, EvidenceFault } from './check-evidence.js';
 export { EVIDENCE_ROWS };
+export { EvidenceDeletion } from './evidence-deletion.js';
 export { EvidenceSettings } from './evidence-settings.js';
 export { wholeStream } from './whole-stream.js';
 

@@ -9,6 +9,7 @@ import { UploadsRepository } from './database/uploads.repository.js';
 import { EvidenceAccess } from './evidence-access.js';
 import { CustodyItems, EvidenceFiles, OutsideItems } from './evidence-lists.js';
 import { EvidenceSettings } from './evidence-settings.js';
+import { EvidenceDeletion } from './evidence-deletion.js';
 import { FilesController } from './files.controller.js';
 import { FilesService } from './files.service.js';
 import { OutsideController } from './outside.controller.js';
@@ -19,6 +20,7 @@ import { UploadTurns } from './upload-turns.js';
 import { UploadsController } from './uploads.controller.js';
 import { UploadsService } from './uploads.service.js';
 import { WithdrawalService } from './withdrawal.service.js';
+import { WithdrawnFiles } from './withdrawn-files.js';
 
 /** Files, things and what others hold, as evidence of an incident. */
 @Module({ controllers: [UploadsController, FilesController, CustodyController, OutsideController] })
@@ -32,6 +34,7 @@ export class EvidenceModule implements OnModuleInit, OnApplicationShutdown {
     const { folder } = settings;
     return {
       module: EvidenceModule,
+      global: true,
       providers: [
         { provide: EvidenceSettings, useValue: settings },
         { provide: FileStore, useFactory: () => new FolderStore(folder) },
@@ -50,10 +53,13 @@ export class EvidenceModule implements OnModuleInit, OnApplicationShutdown {
         UploadArrival,
         UploadsService,
         FilesService,
+        WithdrawnFiles,
         WithdrawalService,
+        EvidenceDeletion,
         CustodyService,
         OutsideService,
       ],
+      exports: [EvidenceDeletion],
     };
   }
 

@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import type { EvidenceFile } from '../../../shared/record/evidence-section.js';
 import { WithdrawEvidenceDto } from '../../../shared/wire/evidence-file.dto.js';
 import { readRecordInput } from '../../../shared/wire/record-reading.js';
 import type { Actor } from '../accounts/accounts.api.js';
@@ -7,18 +6,14 @@ import { Clock } from '../platform/clock.js';
 import { UnitOfWork } from '../platform/database/unit-of-work.js';
 import { readInput } from '../platform/http/read-input.js';
 import { refuse } from '../platform/http/refuse.js';
-import { FileStore } from '../platform/storage/file-store.js';
-import { IncomingFiles } from '../platform/storage/incoming-files.js';
 import { Holds } from '../record/record.api.js';
 import { EvidenceAccess } from './evidence-access.js';
 import { EvidenceFiles } from './evidence-lists.js';
 import { type EvidenceReceipt, receiptOf } from './evidence-views.js';
-import { Previews } from './previews.js';
+import { shellOf, WORDS } from './evidence-deletion.js';
+import { WithdrawnFiles } from './withdrawn-files.js';
 
 type Direction = Pick<WithdrawEvidenceDto, 'counsel' | 'directedOn'>;
-
-/** What people and cameras said of a file. */
-const WORDS = ['name', 'about', 'captured'];
 
 const HELD =
   'A hold is on: a file is withdrawn on the direction of counsel alone. Name counsel, and the day of it.';
@@ -34,9 +29,7 @@ export class WithdrawalService {
     private readonly files: EvidenceFiles,
     private readonly access: EvidenceAccess,
     private readonly holds: Holds,
-    private readonly store: FileStore,
-    private readonly incoming: IncomingFiles,
-    private readonly previews: Previews,
+    private readonly gone: WithdrawnFiles,
     private readonly unitOfWork: UnitOfWork,
     private readonly clock: Clock,
   ) {}
@@ -48,10 +41,10 @@ export class WithdrawalService {
       const file = await this.files.get(incidentId, id);
       if (file.withdrawn !== undefined) refuse(409, 'It was withdrawn before.');
       await this.assertDirected(incidentId, id, direction, actor);
-      this.unitOfWork.afterCommit(() => this.remove(file));
+      this.unitOfWork.afterCommit(() => this.gone.remove(file));
       const withdrawn = { at: this.clock.now(), by: actor.personName, reason, ...direction };
-      const { version, kind, type, size, sha256, receivedAt, receivedFrom } = file;
-      const rest = { id, version, kind, type, size, sha256, receivedAt, receivedFrom, about: {}, withdrawn };
+      const { version } = file;
+      const rest = { ...shellOf(file, withdrawn), version };
       return receiptOf(await this.files.withdraw(incidentId, rest, WORDS, actor, reason));
     });
   }
@@ -71,11 +64,5 @@ export class WithdrawalService {
     const missing = counsel === undefined ? '/counsel' : '/directedOn';
     if (await this.holds.isHeld(incidentId)) refuse(409, HELD, missing);
     if (counsel !== undefined || directedOn !== undefined) refuse(422, BOTH, missing);
-  }
-
-  private async remove(file: EvidenceFile): Promise<void> {
-    await this.store.delete(file);
-    await this.incoming.drop(file.id);
-    await this.previews.remove(file.id);
   }
 }

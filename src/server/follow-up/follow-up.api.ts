@@ -5,4 +5,5 @@ export { FollowUpForms } from './follow-up-forms.js';
 export { FOLLOW_UP_SCHEMAS } from './follow-up-schemas.js';
 export { type DueTask, FollowUp, type TaskOfIncident } from './follow-up.service.js';
 export { NoticeAddresses } from './notice-addresses.service.js';
+export { WorkDeletion } from './work-deletion.js';
 export type { NoticeAddress } from './notice-addresses.service.js';

@@ -23,6 +23,7 @@ import { TaskLists } from './task-lists.service.js';
 import { TaskPlanner } from './task-planner.js';
 import { TasksController } from './tasks.controller.js';
 import { TasksService } from './tasks.service.js';
+import { WorkDeletion } from './work-deletion.js';
 import { WorkController } from './work.controller.js';
 
 /** The work after an incident: who does what by when, until it is finished. */
@@ -56,8 +57,9 @@ export class FollowUpModule {
         NoticeAddresses,
         ReopeningNotices,
         FollowUp,
+        WorkDeletion,
       ],
-      exports: [DutyCrew, EscalationWatch, FollowUp, NoticeAddresses],
+      exports: [DutyCrew, EscalationWatch, FollowUp, NoticeAddresses, WorkDeletion],
     };
   }
 }

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { ServiceSections } from '../record/record.api.js';
+import { type DeletionStop, DeletionStops, ServiceSections } from '../record/record.api.js';
 import type { TaskRow } from './database/task.row.js';
 import { type TaskFilter, TasksRepository } from './database/tasks.repository.js';
 import { NoticeAddresses, type NoticeAddress } from './notice-addresses.service.js';
@@ -36,7 +36,10 @@ export class FollowUp {
     private readonly tasks: TasksRepository,
     private readonly sections: ServiceSections,
     private readonly addresses: NoticeAddresses,
-  ) {}
+    stops: DeletionStops,
+  ) {
+    stops.onAsked(async ({ incidentId }) => (incidentId === null ? [] : this.stopsOf(incidentId)));
+  }
 
   /** Open tasks that somebody has, the soonest first. */
   tasksOf(accountId: string, now: string): Promise<DueTask[]> {
@@ -60,6 +63,11 @@ export class FollowUp {
   /** Where somebody wants to be told. */
   addressOf(accountId: string): Promise<NoticeAddress> {
     return this.addresses.of(accountId);
+  }
+
+  private async stopsOf(incidentId: string): Promise<DeletionStop[]> {
+    const open = (await this.tasks.ofIncident(incidentId)).filter(({ state }) => state === 'open');
+    return open.map(({ id, title }) => ({ by: 'task', id, words: `A task is open: ${title}` }));
   }
 
   private async all(filter: TaskFilter, now: string): Promise<DueTask[]> {

@@ -30,6 +30,12 @@ export interface Look {
   by: SignedBy;
 }
 
+export interface Deleted {
+  /** RFC 3339. */
+  at: string;
+  by: string;
+}
+
 /** A packet that was made; what is in it never changes. */
 export interface KeptPacket {
   id: string;
@@ -48,6 +54,8 @@ export interface KeptPacket {
   files: number;
   /** It holds notes that a lawyer asked for. */
   privileged: boolean;
+  /** When and by whom its files were deleted, once they had been kept long enough. */
+  deleted?: Deleted;
   overrides: Override[];
   deliveries: Delivery[];
   looks: Look[];
@@ -72,6 +80,7 @@ export interface KeptNotice {
   /** SHA-256 of the paper, and its bytes. */
   sha256: string;
   size: number;
+  deleted?: Deleted;
 }
 
 /** What the insurer said its file is called, and who works on it; a later one of a policy takes the place of an earlier. */
@@ -133,7 +142,7 @@ export interface KeptCollection {
   what: (typeof COLLECTED)[number];
 }
 
-interface HandOversSection {
+export interface HandOversSection {
   mailings?: KeptMailing[];
   links?: KeptLink[];
   collections?: KeptCollection[];

@@ -17,6 +17,7 @@ import { PacketLinksController } from './links/packet-links.controller.js';
 import { PacketLinksRepository } from './database/packet-links.repository.js';
 import { PacketLinks } from './links/packet-links.service.js';
 import { SendLinks } from './links/send-links.service.js';
+import { PacketDeletion } from './packet-deletion.js';
 import { PacketStore } from './packet-store.js';
 import { PacketsController } from './packets.controller.js';
 import { PacketsService } from './packets.service.js';
@@ -52,8 +53,9 @@ export class HandOverModule {
         SendLinks,
         Collections,
         CounselCollections,
+        PacketDeletion,
       ],
-      exports: [HandOverBook],
+      exports: [HandOverBook, HandOverForms, PacketDeletion],
     };
   }
 }

@@ -60,6 +60,14 @@ export class PacketStore {
     for (const sha256 of [...made, manifest]) await this.made.delete({ id: packet, sha256 });
   }
 
+  /** Takes everything that was made for a packet away, by its manifest; without one there is nothing to find it by. */
+  async forget(packet: string, manifest: string): Promise<void> {
+    const key = { id: packet, sha256: manifest };
+    if ((await this.made.sizeOf(key)) === undefined) return;
+    const { files } = await this.manifestOf(key);
+    await this.drop(packet, files, manifest);
+  }
+
   /**
    * The entries of the archive, the manifest first.
    * @throws PacketFileMissingError naming the file

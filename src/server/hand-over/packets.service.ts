@@ -94,6 +94,7 @@ export class PacketsService {
     if (packet.privileged && actor.role !== 'counsel') {
       refuse(403, FOR_COUNSEL);
     }
+    if (packet.deleted !== undefined) refuse(409, DELETED);
     const entries = await this.entriesOf(packet);
     await this.change(id, packetId, actor, (one) => ({
       ...one,
@@ -205,5 +206,6 @@ export class PacketsService {
   }
 }
 
+const DELETED = 'Its files were deleted when their time was over: when, and by whom, stands in the list.';
 const FOR_COUNSEL =
   'It holds notes that a lawyer asked for: counsel takes it out. To deliver it by hand, make one in which they stay.';

@@ -13,6 +13,7 @@ import { OutingImports } from './outing-imports.service.js';
 import { OutingSteps } from './outing-steps.js';
 import { OutingsController } from './outings.controller.js';
 import { Outings } from './outings.service.js';
+import { RentalData } from './rental-data.js';
 import { WhereCraftAre } from './whereabouts.service.js';
 
 /** Craft that go out and come back, those that do not, and the count at closing. */
@@ -31,7 +32,8 @@ import { WhereCraftAre } from './whereabouts.service.js';
     NotBacks,
     NotBackIncidents,
     ClosingCounts,
+    RentalData,
   ],
-  exports: [NotBackReader],
+  exports: [NotBackReader, RentalData],
 })
 export class OutingModule {}

@@ -7,6 +7,8 @@ import type { RecordFault } from './record-fault.js';
 interface Committed {
   id: string;
   commitment: string;
+  /** Its time to be kept was over: the row is gone. */
+  deleted?: true;
 }
 
 /** What the log says of notes for counsel: that they are there and what they open to, and nothing of them. */
@@ -48,11 +50,15 @@ export function findPrivilegedFaults(
   const explained = new Set<string>();
   const faults = [...sections].flatMap(([incidentId, section]) =>
     (['requests', 'entries'] as const).flatMap((kind) =>
-      (section[kind] ?? []).flatMap(({ id, commitment }): RecordFault[] => {
+      (section[kind] ?? []).flatMap(({ id, commitment, deleted }): RecordFault[] => {
         const path = pathOf(kind, id);
         explained.add(path);
         const found = there.get(path);
         const what = `${WORDS[kind]} ${id} of ${nameOf(incidentId)}`;
+        if (deleted === true)
+          return found === undefined
+            ? []
+            : [{ code: 'privileged-not-deleted', text: `${what} was deleted, and is still there.` }];
         if (found === undefined) return [{ code: 'privileged-missing', text: `${what} is gone.` }];
         return found.incidentId === incidentId && opens(commitment, path, found.row)
           ? []

@@ -23,8 +23,8 @@ export class CraftTaking {
     changes.onChange((change) => this.follow(change));
   }
 
-  private async follow({ incidentId, sections, actor, record: read }: RecordChange): Promise<void> {
-    if (!sections.some(isSectionName)) return;
+  private async follow({ incidentId, sections, actor, deletion, record: read }: RecordChange): Promise<void> {
+    if (deletion || !sections.some(isSectionName)) return;
     const record = await read();
     const { call = {}, craft: { craft = [] } = {} } = record.sections;
     const taken = [

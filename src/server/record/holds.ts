@@ -123,8 +123,8 @@ export class Holds {
       }));
   }
 
-  private async follow({ incidentId, sections, record: read }: RecordChange): Promise<void> {
-    if (!sections.some(isSectionName)) return;
+  private async follow({ incidentId, sections, deletion, record: read }: RecordChange): Promise<void> {
+    if (deletion || !sections.some(isSectionName)) return;
     const record = await read();
     const { claimed, entries } = readClaim(record);
     const facts = recordToFacts(record);

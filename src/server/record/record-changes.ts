@@ -10,6 +10,8 @@ export interface RecordChange {
   readonly actor: Actor;
   /** Fields of the section that were taken out for good, by their paths. */
   readonly withdrawn: readonly string[];
+  /** Its time was over: nobody learned anything, so nothing is determined, planned or reopened by it. */
+  readonly deletion: boolean;
   /** The record as it then is. */
   readonly record: () => Promise<IncidentRecord>;
 }

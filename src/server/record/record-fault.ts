@@ -18,6 +18,7 @@ type OwnCode =
   | 'privileged-changed'
   | 'privileged-missing'
   | 'privileged-unexplained'
+  | 'privileged-not-deleted'
   | 'assignment-changed'
   | 'log-end-changed'
   | 'heads-missing'

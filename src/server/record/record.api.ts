@@ -10,6 +10,8 @@ export type { RecordCheck } from './verify-record.js';
 export type { RecordFault } from './record-fault.js';
 export { headsFileOf, RecordSettings } from './record-settings.js';
 export { RECORD_ROWS };
+export { type IncidentContents, RecordContents } from './record-contents.js';
+export { RecordDeletion } from './record-deletion.js';
 export { type RecordChange, RecordChanges } from './record-changes.js';
 export { type ServiceSection, ServiceSections } from './service-sections.js';
 export { type DeletionStop, DeletionStops, type DeletionTarget, type StopFinder } from './deletion-stops.js';

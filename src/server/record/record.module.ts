@@ -22,6 +22,8 @@ import { IncidentsService } from './incidents.service.js';
 import { PrivilegedController } from './privileged.controller.js';
 import { PrivilegedService } from './privileged.service.js';
 import { RecordChanges } from './record-changes.js';
+import { RecordContents } from './record-contents.js';
+import { RecordDeletion } from './record-deletion.js';
 import { RecordLog } from './record-log.js';
 import { RecordSettings } from './record-settings.js';
 import { SectionWriter } from './section-writer.js';
@@ -58,6 +60,8 @@ export class RecordModule implements OnApplicationShutdown {
         AssignmentsRepository,
         RecordChanges,
         DeletionStops,
+        RecordContents,
+        RecordDeletion,
         RecordLog,
         SectionWriter,
         WithdrawnContent,
@@ -79,6 +83,8 @@ export class RecordModule implements OnApplicationShutdown {
         RecordSettings,
         Holds,
         DeletionStops,
+        RecordContents,
+        RecordDeletion,
         RecordChanges,
         ServiceSections,
         IncidentAccess,

@@ -19,6 +19,8 @@ import { type Appended, RecordLog } from './record-log.js';
 export interface SectionChange extends Pick<NewAmendment, 'reason' | 'withdrawn' | 'kept'> {
   readonly document: JsonObject;
   readonly finish?: boolean;
+  /** Its time to be kept is over, and it goes. */
+  readonly deletion?: boolean;
 }
 
 /** A section that nobody has written yet. */
@@ -72,7 +74,7 @@ export class SectionWriter {
       summary: { ...incident.summary, ...summaryPart(section, document) },
       ...(section === HEAD_SECTION ? { status: headOf(document).status } : {}),
     });
-    await this.tell(incident.id, [section], actor, withdrawn);
+    await this.tell(incident.id, [section], actor, change);
     return after;
   }
 
@@ -81,11 +83,11 @@ export class SectionWriter {
     incidentId: string,
     sections: readonly string[],
     actor: Actor,
-    withdrawn: readonly string[] = [],
+    { withdrawn = [], deletion = false }: Pick<SectionChange, 'withdrawn' | 'deletion'> = {},
   ): Promise<void> {
     let read: Promise<IncidentRecord> | undefined;
     const record = () => (read ??= this.incidents.sections(incidentId).then(recordOf));
-    await this.changes.tell({ incidentId, sections, actor, withdrawn, record });
+    await this.changes.tell({ incidentId, sections, actor, withdrawn, deletion, record });
   }
 
   /** Writes an incident that was not there: its head and, where something was said, its call. */

@@ -25,7 +25,8 @@ export type ServiceSection =
   | 'filings'
   | 'reports'
   | 'hand-overs'
-  | 'requests';
+  | 'requests'
+  | 'retention';
 
 /**
  * The record for other modules of the service: what it says, and sections of their own in it. What they write there
@@ -122,7 +123,7 @@ export class ServiceSections {
     const before = (await this.incidents.section(incidentId, section)) ?? unwritten(incidentId, section);
     const gone: string[] = [];
     for (const path of paths) gone.push(...(await this.content.pathsUnder(incidentId, section, path)));
-    await this.content.takeOut(incident, before, gone, reason, actor, document as JsonObject);
+    await this.content.takeOut(incident, before, gone, reason, actor, { left: document as JsonObject });
   }
 
   private async past(incidentId: string, at: string) {

@@ -33,14 +33,14 @@ export class WithdrawnContent {
     withdrawn: string[],
     reason: string,
     actor: Actor,
-    left?: JsonObject,
+    { left, deletion = false }: { left?: JsonObject; deletion?: boolean } = {},
   ): Promise<SectionRow> {
     const rows = await this.amendments.ofSection(incident.id, before.section);
     const gone = new Set(withdrawn);
     await this.forget(rows, gone);
     const document = left ?? without(before.document, gone);
     const kept = latestCommitments(rows, gone);
-    return this.writer.amend(incident, before, { document, reason, withdrawn, kept }, actor);
+    return this.writer.amend(incident, before, { document, reason, withdrawn, kept, deletion }, actor);
   }
 
   private async forget(rows: readonly AmendmentRow[], gone: ReadonlySet<string>): Promise<void> {

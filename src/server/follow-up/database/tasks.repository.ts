@@ -78,6 +78,11 @@ export class TasksRepository {
     if (events.length > 0) await this.unitOfWork.manager.insert(TaskEventRow, [...events]);
   }
 
+  /** Takes the words of what happened to a task away for good. */
+  async dropWords(taskId: string): Promise<void> {
+    await this.unitOfWork.manager.update(TaskEventRow, { taskId }, { words: null });
+  }
+
   async eventCount(taskId: string): Promise<number> {
     return this.unitOfWork.manager.countBy(TaskEventRow, { taskId });
   }

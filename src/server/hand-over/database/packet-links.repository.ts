@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { IsNull } from 'typeorm';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { PacketLinkRow } from './packet-link.row.js';
 
@@ -24,6 +25,12 @@ export class PacketLinksRepository {
 
   async change({ id, ...changed }: Partial<PacketLinkRow> & { id: string }): Promise<void> {
     await this.unitOfWork.manager.update(PacketLinkRow, { id }, changed);
+  }
+
+  /** None of an incident opens any more. */
+  async closeOf(incidentId: string): Promise<void> {
+    const closed = { closed: 'revoked' as const, permitHash: null, permitUntil: null };
+    await this.unitOfWork.manager.update(PacketLinkRow, { incidentId, closed: IsNull() }, closed);
   }
 
   /** Counts a try before it is looked at, so that many at one instant are not many looks; false where none is left. */

@@ -110,7 +110,8 @@ export class FirstNoticesService {
     actor: PersonActor,
   ): Promise<{ name: string; content: Readable }> {
     const { id } = await this.access.read(incidentId, actor);
-    const { number, sha256, size, policyNumber } = await this.find(id, noticeId);
+    const { number, sha256, size, policyNumber, deleted } = await this.find(id, noticeId);
+    if (deleted !== undefined) refuse(409, 'The paper was deleted when its time was over.');
     if ((await this.store.sizeOfMade(number, sha256)) !== size)
       refuse(409, 'The paper is no longer there, or was changed: make a new one.');
     const { reference } = await this.sections.outline(id);

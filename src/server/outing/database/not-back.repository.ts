@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { Brackets, IsNull } from 'typeorm';
+import { Brackets, In, IsNull } from 'typeorm';
 import { uuid } from '../../../../shared/wire/record-requests.dto.js';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { NotBackRow } from './not-back.row.js';
@@ -36,6 +36,11 @@ export class NotBackRepository {
       .orderBy('lost.openedAt')
       .addOrderBy('lost.id')
       .getMany();
+  }
+
+  async ofOutings(outingIds: readonly string[]): Promise<NotBackRow[]> {
+    if (outingIds.length === 0) return [];
+    return this.unitOfWork.manager.findBy(NotBackRow, { outingId: In([...outingIds]) });
   }
 
   ofIncident(incidentId: string): Promise<NotBackRow[]> {

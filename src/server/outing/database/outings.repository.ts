@@ -7,6 +7,15 @@ import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { OutingEventRow, type OutingSubject } from './outing-event.row.js';
 import { OutingRow } from './outing.row.js';
 
+/** Outings of whose renters something is kept. */
+export interface MonthOfOutings {
+  /** `2024-06`, by the time of return in UTC. */
+  readonly month: string;
+  readonly count: number;
+  /** All their versions together: higher after any change of any of them. */
+  readonly version: number;
+}
+
 /** Something that happened, without who and when. */
 export interface OutingHappening {
   readonly subject: OutingSubject;
@@ -57,6 +66,50 @@ export class OutingsRepository {
 
   async change({ id, ...changed }: Partial<OutingRow> & { id: string }): Promise<void> {
     await this.unitOfWork.manager.update(OutingRow, { id }, changed);
+  }
+
+  /** Of craft that are back, by the month in UTC. */
+  async monthsWithDetails(): Promise<MonthOfOutings[]> {
+    const rows = await this.withDetails()
+      .select('SUBSTR(outing.backAt, 1, 7)', 'month')
+      .addSelect('COUNT(*)', 'count')
+      .addSelect('SUM(outing.version)', 'version')
+      .groupBy('SUBSTR(outing.backAt, 1, 7)')
+      .orderBy('month')
+      .getRawMany<{ month: string; count: string; version: string }>();
+    return rows.map(({ month, count, version }) => ({
+      month,
+      count: Number(count),
+      version: Number(version),
+    }));
+  }
+
+  withDetailsOf(month: string): Promise<OutingRow[]> {
+    return this.withDetails()
+      .andWhere('SUBSTR(outing.backAt, 1, 7) = :month', { month })
+      .orderBy('outing.backAt')
+      .addOrderBy('outing.id')
+      .getMany();
+  }
+
+  async dropDetails(id: string, updatedAt: string): Promise<void> {
+    await this.unitOfWork.manager
+      .createQueryBuilder()
+      .update(OutingRow)
+      .set({ details: {}, updatedAt, version: () => 'version + 1' })
+      .where('id = :id', { id })
+      .execute();
+  }
+
+  /** Takes what was said away for good; that something happened, when and by whom, stays. */
+  async dropWords(subject: OutingSubject, subjectId: string): Promise<void> {
+    await this.unitOfWork.manager.update(OutingEventRow, { subject, subjectId }, { document: {} });
+  }
+
+  private withDetails() {
+    return this.unitOfWork.manager
+      .createQueryBuilder(OutingRow, 'outing')
+      .where("outing.backAt IS NOT NULL AND outing.details <> '{}'");
   }
 
   eventsOf(subject: OutingSubject, subjectId: string): Promise<OutingEventRow[]> {

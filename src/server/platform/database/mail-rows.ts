@@ -23,6 +23,42 @@ export class MailRows {
     await this.unitOfWork.manager.insert(MailRow, mail);
   }
 
+  /** Of mails that are out or given up and still say something, by the month in which they were queued (UTC). */
+  async monthsWithText(): Promise<{ month: string; count: number; version: number }[]> {
+    const rows = await this.withText()
+      .select('SUBSTR(mail.queuedAt, 1, 7)', 'month')
+      .addSelect('COUNT(*)', 'count')
+      .addSelect('SUM(mail.version)', 'version')
+      .groupBy('SUBSTR(mail.queuedAt, 1, 7)')
+      .orderBy('month')
+      .getRawMany<{ month: string; count: string; version: string }>();
+    return rows.map(({ month, count, version }) => ({
+      month,
+      count: Number(count),
+      version: Number(version),
+    }));
+  }
+
+  withTextOf(month: string): Promise<MailRow[]> {
+    return this.withText().andWhere('SUBSTR(mail.queuedAt, 1, 7) = :month', { month }).getMany();
+  }
+
+  /** Takes addresses and words away for good; that it was sent, and for what cause, stays, so that it is never sent again. */
+  async dropText(ids: readonly string[], changedAt: string): Promise<void> {
+    for (const id of ids) {
+      await this.unitOfWork.manager
+        .createQueryBuilder()
+        .update(MailRow)
+        .set({ toAddress: '', subject: '', body: '', words: null, changedAt, version: () => 'version + 1' })
+        .where('id = :id', { id })
+        .execute();
+    }
+  }
+
+  private withText(): SelectQueryBuilder<MailRow> {
+    return this.query().where("mail.toAddress <> '' AND mail.state NOT IN ('queued', 'sending')");
+  }
+
   /** The first that may be tried now. */
   nextDue(now: string): Promise<MailRow | null> {
     return this.inLine().andWhere('mail.nextTryAt <= :now', { now }).orderBy('mail.id').limit(1).getOne();

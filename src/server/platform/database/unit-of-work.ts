@@ -53,6 +53,21 @@ export class UnitOfWork {
     unit.effects.push(effect);
   }
 
+  /**
+   * Takes what was deleted out of the engine's own log as well, outside any unit of work. SQLite keeps the pages of before
+   * in its write-ahead log until that begins anew; `secure_delete` has cleared the database file itself. On PostgreSQL
+   * the server's own VACUUM does it in its time.
+   * @throws Error while somebody else reads what the log holds
+   */
+  async purge(): Promise<void> {
+    const { turns, writer } = this.parts;
+    if (writer.options.type !== 'sqlite') return;
+    await turns.hold(1, async () => {
+      const [row] = await writer.query<{ busy: number }[]>('PRAGMA wal_checkpoint(TRUNCATE)');
+      if (row?.busy !== 0) throw new Error('What was deleted still stands in the log of the database.');
+    });
+  }
+
   private async attempt<T>(work: () => Promise<T>): Promise<{ value: T; unit: Unit }> {
     const { turns, writer } = this.parts;
     const once = () => Unit.run(writer.createQueryRunner(), (unit) => this.current.run(unit, work));

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { In } from 'typeorm';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { DraftRow } from './aside.row.js';
 
@@ -18,6 +19,11 @@ export class DraftsRepository {
   /** Everybody's of one section. */
   ofSection(incidentId: string, section: string): Promise<DraftRow[]> {
     return this.unitOfWork.manager.findBy(DraftRow, { incidentId, section });
+  }
+
+  /** Everybody's of some incidents. */
+  ofIncidents(incidentIds: readonly string[]): Promise<DraftRow[]> {
+    return this.unitOfWork.manager.findBy(DraftRow, { incidentId: In([...incidentIds]) });
   }
 
   async save(row: DraftRow): Promise<void> {

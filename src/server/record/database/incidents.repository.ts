@@ -53,6 +53,14 @@ export class IncidentsRepository {
     return this.unitOfWork.manager.find(SectionRow, { where: { incidentId }, order: { section: 'ASC' } });
   }
 
+  sectionsOf(incidentIds: readonly string[]): Promise<SectionRow[]> {
+    return this.unitOfWork.manager.findBy(SectionRow, { incidentId: In([...incidentIds]) });
+  }
+
+  ofIds(ids: readonly string[]): Promise<IncidentRow[]> {
+    return this.unitOfWork.manager.findBy(IncidentRow, { id: In([...ids]) });
+  }
+
   // TypeORM's type of a partial row has no end for JSON that holds JSON: hence the plain object.
   async addSections(rows: SectionRow[]): Promise<void> {
     await this.unitOfWork.manager.insert<object>(SectionRow, rows);

@@ -18,6 +18,17 @@ export class PrivilegedRepository {
     });
   }
 
+  /** With what was written under them. */
+  async remove(requestIds: readonly string[]): Promise<void> {
+    const { manager } = this.unitOfWork;
+    await manager.delete(PrivilegedEntryRow, { requestId: In([...requestIds]) });
+    await manager.delete(CounselRequestRow, { id: In([...requestIds]) });
+  }
+
+  requestsOf(incidentIds: readonly string[]): Promise<CounselRequestRow[]> {
+    return this.unitOfWork.manager.findBy(CounselRequestRow, { incidentId: In([...incidentIds]) });
+  }
+
   allRequests(): Promise<CounselRequestRow[]> {
     return this.unitOfWork.manager.find(CounselRequestRow);
   }

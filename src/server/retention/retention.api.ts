@@ -1,0 +1,3 @@
+export { RETENTION_ROWS } from './database/retention.row.js';
+export { readRetentionForms } from './retention-forms.js';
+export { RETENTION_SCHEMAS } from './retention-schemas.js';
