@@ -6,6 +6,9 @@ import type { Readable } from 'node:stream';
 export const PRIVATE_FILE = 0o600;
 const PRIVATE_FOLDER = 0o700;
 
+/** A video of 2 GiB does not drown in calls, and a piece is hashed so soon that a call for help does not wait for it. */
+export const READ_BYTES = 128 * 1024;
+
 export async function makePrivateFolder(folder: string): Promise<void> {
   await mkdir(folder, { recursive: true, mode: PRIVATE_FOLDER });
 }

@@ -9,12 +9,10 @@ import {
   moveInto,
   piecesOf,
   PRIVATE_FILE,
+  READ_BYTES,
   sizeOfFile,
 } from './durable-files.js';
 import { type FileDigest, type FileKey, FileStore } from './file-store.js';
-
-/** Large enough that hashing a video of 2 GiB does not drown in calls. */
-const PIECE_BYTES = 1024 * 1024;
 
 /**
  * Files in a folder, each under `files/` by its SHA-256: `files/ab/abcd….ID`. Whoever has a copy of the folder can hold
@@ -40,7 +38,7 @@ export class FolderStore extends FileStore {
   }
 
   read(key: FileKey): Readable {
-    return createReadStream(this.pathOf(key), { highWaterMark: PIECE_BYTES });
+    return createReadStream(this.pathOf(key), { highWaterMark: READ_BYTES });
   }
 
   sizeOf(key: FileKey): Promise<number | undefined> {

@@ -2,9 +2,7 @@ import { createReadStream } from 'node:fs';
 import { open, rm, statfs, truncate } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
-import { makePrivateFolder, piecesOf, PRIVATE_FILE, sizeOfFile } from './durable-files.js';
-
-const PIECE_BYTES = 1024 * 1024;
+import { makePrivateFolder, piecesOf, PRIVATE_FILE, READ_BYTES, sizeOfFile } from './durable-files.js';
 
 /** Kept free for everything else: the record lies on the same disk, and a call for help comes before a photograph. */
 const RESERVE_BYTES = 256 * 1024 * 1024;
@@ -62,7 +60,7 @@ export class IncomingFiles {
   }
 
   read(id: string): Readable {
-    return createReadStream(this.pathOf(id), { highWaterMark: PIECE_BYTES });
+    return createReadStream(this.pathOf(id), { highWaterMark: READ_BYTES });
   }
 
   /** Back to nothing, for a file that arrived with other bytes than it had where it came from. */
