@@ -1,11 +1,6 @@
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
-import {
-  EVIDENCE_FOLDER,
-  type Manifest,
-  type ManifestFile,
-  PACKET_FILES,
-} from '../../../shared/hand-over/packet.js';
+import { type Manifest, type ManifestFile, PACKET_FILES } from '../../../shared/hand-over/packet.js';
 import { wholeStream } from '../evidence/evidence.api.js';
 import type { FileKey } from '../platform/storage/file-store.js';
 import { FolderStore } from '../platform/storage/folder-store.js';
@@ -111,7 +106,6 @@ function entryOf(
   return {
     path,
     size,
-    compress: !path.startsWith(EVIDENCE_FOLDER),
     open: () => wholeStream(store.read(key), file),
   };
 }

@@ -99,10 +99,11 @@ export class PacketsController {
     @Param('packet') packet: string,
     @CurrentPerson() actor: PersonActor,
   ): Promise<StreamableFile> {
-    const { name, bytes } = await this.packets.archive(id, packet, actor);
+    const { name, bytes, size } = await this.packets.archive(id, packet, actor);
     void reply.header('cache-control', 'no-store');
     return new StreamableFile(bytes, {
       type: 'application/zip',
+      length: size,
       disposition: `attachment; filename="${name}"`,
     });
   }

@@ -1,5 +1,4 @@
 import { randomUUID } from 'node:crypto';
-import type { Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
 import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
 import {
@@ -29,7 +28,7 @@ import { paperPictures } from './paper-pictures.js';
 import { packetView, previewOf } from './packet-views.js';
 import { type PacketPlan, planPacket } from './plan-packet.js';
 import { signedBy } from './signed-by.js';
-import { writePacketZip } from './write-packet-zip.js';
+import { type PacketZip, writePacketZip } from './write-packet-zip.js';
 
 interface Planned {
   readonly matter: Matter;
@@ -88,7 +87,7 @@ export class PacketsService {
     incidentId: string,
     packetId: string,
     actor: PersonActor,
-  ): Promise<{ name: string; bytes: Readable }> {
+  ): Promise<PacketZip & { name: string }> {
     const { id } = await this.access.read(incidentId, actor);
     const packet = await this.find(id, packetId);
     if (packet.privileged && actor.role !== 'counsel') {
@@ -102,7 +101,7 @@ export class PacketsService {
     }));
     const { reference } = await this.sections.outline(id);
     const name = `incident-${reference}-${packet.recipient}-${packet.madeAt.slice(0, 10)}.zip`;
-    return { name, bytes: writePacketZip(entries, packet.madeAt) };
+    return { name, ...writePacketZip(entries, packet.madeAt) };
   }
 
   /** That somebody outside has it: with it they have the head of the log, and later packets are proven against that. */

@@ -1,4 +1,3 @@
-import type { Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
 import { hashOf } from '../../accounts/accounts.api.js';
 import { Clock } from '../../platform/clock.js';
@@ -8,7 +7,7 @@ import type { PacketLinkRow } from '../database/packet-link.row.js';
 import { PacketLinksRepository } from '../database/packet-links.repository.js';
 import { HandOverBook, type KeptPacket } from '../hand-over-book.js';
 import { PacketFileMissingError, PacketStore } from '../packet-store.js';
-import { writePacketZip } from '../write-packet-zip.js';
+import { type PacketZip, writePacketZip } from '../write-packet-zip.js';
 import { LinkLog } from './link-log.js';
 import { type LinkState, stateOf } from './link-views.js';
 
@@ -34,9 +33,8 @@ export interface Collection {
 }
 
 /** An archive that leaves, and what to call once its last byte did. */
-export interface LeavingArchive {
+export interface LeavingArchive extends PacketZip {
   readonly name: string;
-  readonly bytes: Readable;
   readonly received: () => Promise<void>;
 }
 
@@ -75,7 +73,7 @@ export class LinkPackets {
     const { reference } = await this.sections.outline(row.incidentId);
     return {
       name: `incident-${reference}-${packet.recipient}-${packet.madeAt.slice(0, 10)}.zip`,
-      bytes: writePacketZip(entries, packet.madeAt),
+      ...writePacketZip(entries, packet.madeAt),
       received: () => this.sections.run(() => this.log.noteReceived(row)),
     };
   }

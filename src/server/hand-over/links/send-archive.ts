@@ -3,7 +3,8 @@ import type { FastifyReply } from 'fastify';
 import type { LeavingArchive } from './link-packets.js';
 
 /** Sends an archive by a link, and notes it as received once its last byte went to the connection. */
-export function sendArchive(reply: FastifyReply, { name, bytes, received }: LeavingArchive): StreamableFile {
+export function sendArchive(reply: FastifyReply, archive: LeavingArchive): StreamableFile {
+  const { name, bytes, size, received } = archive;
   closeToOthers(reply);
   // A download that broke off ends without this.
   reply.raw.once('finish', () => {
@@ -13,6 +14,7 @@ export function sendArchive(reply: FastifyReply, { name, bytes, received }: Leav
   });
   return new StreamableFile(bytes, {
     type: 'application/zip',
+    length: size,
     disposition: `attachment; filename="${name}"`,
   });
 }
