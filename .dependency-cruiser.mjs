@@ -27,7 +27,7 @@ const ROOMS = [
   { room: 'decision' },
   { room: 'report' },
   { room: 'follow-up', packages: ['temporal-polyfill'] },
-  { room: 'hand-over' },
+  { room: 'hand-over', packages: ['@zip.js/zip.js'] },
   { room: 'retention' },
   { room: 'patterns' },
   { room: 'wire', packages: ['class-validator', 'class-transformer'] },

@@ -6,7 +6,19 @@ import type { PacketCheck } from './verify-packet.js';
  * What a check found, in words that a claims handler understands and that claim no more than it shows.
  * @param heads how many heads of their own whoever checks it held it against
  */
-export function tellPacketCheck({ faults, packet, proven, masked }: PacketCheck, heads: number): string[] {
+export function tellPacketCheck(check: PacketCheck, heads: number): string[] {
+  return linesOf(check, heads).map(plainly);
+}
+
+/** Names in a packet are a stranger's: what would move or colour a terminal, or turn a line around, is written out. */
+function plainly(line: string): string {
+  return line.replaceAll(
+    /[\p{Cc}\p{Zl}\p{Zp}\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+}
+
+function linesOf({ faults, packet, proven, masked }: PacketCheck, heads: number): string[] {
   if (packet === null) return [...faults, 'Nothing can be said of this packet.'];
   const { manifest, proof, record } = packet;
   const { reference, recipient, madeAt, madeBy, head, files } = manifest;

@@ -33,9 +33,14 @@ async function verifyDesk(): Promise<number> {
 }
 
 async function verifyArchive(path: string, heads: readonly LogHead[]): Promise<number> {
-  const check = await checkPacket(path, heads);
+  const check = await checkPacket(path, heads, process.stderr.isTTY ? tellProgress : undefined);
   for (const line of tellPacketCheck(check, heads.length)) console.log(line);
   return check.faults.length === 0 ? 0 : 1;
+}
+
+/** On one line that is written over; a file or another program is told only what was found. */
+function tellProgress(done: number, total: number): void {
+  process.stderr.write(done < total ? `\rLooked at ${Math.floor((done / total) * 100)} %` : '\r\u001b[K');
 }
 
 /** @throws Error for anything but SIZE:ROOT */

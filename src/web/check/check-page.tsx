@@ -1,4 +1,6 @@
+import { BlobReader } from '@zip.js/zip.js/lib/zip-core-native.js';
 import { useState } from 'preact/hooks';
+import { checkArchive, NoArchiveError } from '../../../shared/hand-over/check-archive.js';
 import { tellPacketCheck } from '../../../shared/hand-over/tell-packet-check.js';
 import type { PacketCheck } from '../../../shared/hand-over/verify-packet.js';
 import type { LogHead } from '../../../shared/proof/merkle-log.js';
@@ -9,7 +11,6 @@ import { Page } from '../look/page.js';
 import { Section } from '../look/section.js';
 import { Sign } from '../look/sign.js';
 import { check as say } from '../words/check.js';
-import { checkArchive, NoArchiveError } from './check-archive.js';
 import './check.css';
 import { ChooseFile } from './choose-file.js';
 import { Progress } from './progress.js';
@@ -33,9 +34,8 @@ export default function CheckPage() {
     if (file === null || heads === null || state.is === 'working') return;
     setState({ is: 'working', done: 0, total: file.size });
     try {
-      const found = await checkArchive(file, heads, (done, total) =>
-        setState({ is: 'working', done, total }),
-      );
+      const tell = (done: number, total: number) => setState({ is: 'working', done, total });
+      const found = await checkArchive(new BlobReader(file), heads, { tell });
       setState({ is: 'done', found, heads: heads.length });
     } catch (error) {
       if (!(error instanceof NoArchiveError)) throw error;
