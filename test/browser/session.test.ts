@@ -30,7 +30,7 @@ describe('signing in', () => {
     const page = await desk.visit('manager', '/password', { viewport: WIDE });
     await page.reload();
     await page.getByRole('heading', { name: 'Choose a password' }).waitFor();
-    await page.getByText(', manager').waitFor();
+    await page.locator('.head summary', { hasText: 'The manager' }).waitFor();
     await page.context().close();
   });
 

@@ -14,6 +14,8 @@ export interface PageRoute {
   readonly who: readonly (Role | 'device' | 'anyone')[];
   /** Its name in the list of pages at the top; without one it stands in none. */
   readonly nav?: string;
+  /** Used all day: in the row at the top of a desk, where others stand behind a name. */
+  readonly allDay?: true;
   /** Where that leads, if the path has variable parts. */
   readonly navPath?: string;
 }

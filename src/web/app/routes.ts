@@ -12,6 +12,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../today/today-page.js'),
     who: [...STAFF, 'counsel', 'device'],
     nav: titles.today,
+    allDay: true,
   },
   { path: '/call/sheet', load: () => import('../call/sheet-page.js'), who: [...STAFF, 'device'] },
   {
@@ -19,6 +20,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../call/call-page.js'),
     who: [...STAFF, 'device'],
     nav: titles.call,
+    allDay: true,
     navPath: '/call',
   },
   {
@@ -26,6 +28,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../outing/out-and-back-page.js'),
     who: [...STAFF, 'device'],
     nav: titles.outAndBack,
+    allDay: true,
   },
   {
     path: '/out-and-back/closing-count/:id?',
@@ -43,6 +46,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../register/register-page.js'),
     who: [...STAFF, 'counsel'],
     nav: titles.register,
+    allDay: true,
   },
   {
     path: '/incidents/:id/record',
@@ -75,6 +79,7 @@ export const ROUTES: readonly PageRoute[] = [
     load: () => import('../follow-up/follow-up-page.js'),
     who: STAFF,
     nav: titles.followUp,
+    allDay: true,
   },
   {
     path: '/shift-hand-over/:id?',

@@ -21,7 +21,7 @@ import { RegisterTable } from './register-table.js';
 import { SavedViews } from './saved-views.js';
 import { useQuery } from './use-query.js';
 import { type AskedRegister, useRegister } from './use-register.js';
-import { useWide } from './use-wide.js';
+import { useWide } from '../look/use-wide.js';
 
 /** Every incident that the person may see: searched, narrowed, in order, page by page. */
 export default function RegisterPage() {

@@ -3,6 +3,7 @@ export const common = {
   deskName: 'Incident desk',
   skip: 'Skip to the page',
   pages: 'Pages',
+  morePages: 'More',
   call: 'Call for help',
   caution: {
     help: 'Anyone hurt, missing or in danger: emergency services first.',

@@ -4,6 +4,7 @@ export const common: Common = {
   deskName: 'Mesa de incidentes',
   skip: 'Saltar a la página',
   pages: 'Páginas',
+  morePages: 'Más',
   call: 'Pedir ayuda',
   caution: {
     help: 'Si hay heridos, desaparecidos o peligro: primero los servicios de emergencia.',
