@@ -73,7 +73,7 @@ export class RegisterRepository {
   /** Of some incidents, the ones with the nearest time first. */
   async duties(incidents: readonly string[], now: string): Promise<Map<string, RegisterDuty[]>> {
     const rows = await this.of('duty_state', 'd', incidents)
-      .select('d.*')
+      .select(DUTY_COLUMNS)
       .orderBy('d.due_order')
       .addOrderBy('d.id')
       .getRawMany<Cells>();
@@ -187,6 +187,23 @@ export class RegisterRepository {
     return filterRegister(query, filter, now);
   }
 }
+
+/** What a line tells of a report; each cell more of each row costs. */
+const DUTY_COLUMNS = [
+  'incident_id',
+  'duty',
+  'vessel',
+  'outcome',
+  'due_at',
+  'decision',
+  'wait_until',
+  'filed',
+  'supplement_due',
+  'settled',
+  'overdue_after',
+]
+  .map((column) => `d.${column}`)
+  .join(', ');
 
 function dutyOf(row: Cells, now: string): RegisterDuty {
   return {
