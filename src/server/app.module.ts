@@ -76,6 +76,7 @@ export class AppModule {
     links,
   }: Parts): DynamicModule {
     const handOver = readHandOverForms();
+    const followUp = FollowUpForms.read();
     return {
       module: AppModule,
       controllers: [SchemasController],
@@ -114,8 +115,8 @@ export class AppModule {
         EvidenceModule.with(evidence),
         DeterminationModule.with(new Law(packs, geography)),
         DecisionModule.with(decision),
-        FollowUpModule.with(FollowUpForms.read()),
-        CalendarModule.with(AccountsModule, FollowUpForms.read(), record),
+        FollowUpModule.with(followUp),
+        CalendarModule.with(AccountsModule, followUp, record),
         ReportModule.with(ReportForms.read()),
         HandOverModule.with(handOver, evidence, links),
         RequestsModule,
