@@ -104,7 +104,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
   );
   try {
     app.useGlobalFilters(new ProblemFilter(routes));
-    documentApi(app, { ...published, ...describe(published, app.get(DeterminationService)) });
+    documentApi(app, () => ({ ...published, ...describe(published, app.get(DeterminationService)) }));
     app.get(AccessGate).guard(server);
     // Refuses a page of strangers that has a visitor's browser send something here.
     app.enableCsrfProtection();

@@ -23,8 +23,20 @@ export interface ApiParts {
   }[];
 }
 
-/** Publishes the API as OpenAPI at /api/openapi.json and as a page for people at /api/docs. */
-export function documentApi(app: NestFastifyApplication, parts: ApiParts): void {
+/**
+ * Publishes the API as OpenAPI at /api/openapi.json and as a page for people at /api/docs. The description is made when
+ * somebody first asks for it, as hardly anybody does, and not at each start.
+ */
+export function documentApi(app: NestFastifyApplication, parts: () => ApiParts): void {
+  SwaggerModule.setup(DOCUMENTATION_PATH, app, () => describeApi(app, parts()), {
+    jsonDocumentUrl: DOCUMENT_PATH,
+    raw: ['json'],
+    customSiteTitle: 'The API of the watercraft incident desk',
+    customCss: '.swagger-ui .topbar { display: none }',
+  });
+}
+
+function describeApi(app: NestFastifyApplication, parts: ApiParts): OpenAPIObject {
   const config = new DocumentBuilder()
     .setOpenAPIVersion('3.1.0')
     .setTitle('Watercraft incident desk')
@@ -61,12 +73,7 @@ export function documentApi(app: NestFastifyApplication, parts: ApiParts): void 
     ) as NonNullable<NonNullable<OpenAPIObject['components']>['schemas']>,
   };
   for (const { path, request, response } of parts.examples) addExamples(document, path, request, response);
-  SwaggerModule.setup(DOCUMENTATION_PATH, app, document, {
-    jsonDocumentUrl: DOCUMENT_PATH,
-    raw: ['json'],
-    customSiteTitle: 'The API of the watercraft incident desk',
-    customCss: '.swagger-ui .topbar { display: none }',
-  });
+  return document;
 }
 
 /** A schema with its `$defs` lifted to components, where readers of OpenAPI look for them. */
