@@ -13,6 +13,8 @@ export const PACKET_FILES = {
   profile: 'profile.json',
   workbook: 'record.xlsx',
   paper: 'record.pdf',
+  /** The hashes of the manifest in the form that `sha256sum -c` and its like read. */
+  sums: 'sha256sums.txt',
   manifest: 'manifest.json',
 } as const;
 

@@ -30,12 +30,13 @@ export async function packetDocuments(
   { recordSchema }: HandOverForms,
 ): Promise<PacketDocument[]> {
   const { record, withheld, proof } = plan;
-  const paper = await drawPaper({ about, plan, profile, ...leaving, timeZone: zoneOf(record) });
+  const timeZone = zoneOf(record);
+  const paper = await drawPaper({ about, plan, profile, ...leaving, timeZone });
   return [
     {
       path: PACKET_FILES.readme,
       type: 'text/plain; charset=utf-8',
-      content: Buffer.from(packetReadme(about).replaceAll('\n', '\r\n')),
+      content: Buffer.from(packetReadme(about, timeZone).replaceAll('\n', '\r\n')),
     },
     { path: PACKET_FILES.paper, type: 'application/pdf', content: await buffer(paper) },
     asJson(PACKET_FILES.record, record),

@@ -1,22 +1,16 @@
+import { type Manifest, type ManifestFile, PACKET_FILES } from '../../../shared/hand-over/packet.js';
+import { tellZonedTime } from '../../../shared/report/tell-value.js';
 import { pagePrefix } from './paper/paper-matter.js';
-import { type Manifest, PACKET_FILES } from '../../../shared/hand-over/packet.js';
 
 /** What a stranger reads first: what is here, and how to check it with tools that every computer has. */
-export function packetReadme({
-  reference,
-  recipient,
-  purpose,
-  madeAt,
-  madeBy,
-  head,
-  packet,
-}: Omit<Manifest, 'files'>): string {
-  const { manifest, paper, record, schema, withheld, proof, profile, workbook } = PACKET_FILES;
+export function packetReadme(about: Omit<Manifest, 'files'>, timeZone: string): string {
+  const { reference, recipient, purpose, madeAt, madeBy, head, packet } = about;
+  const { manifest, paper, record, schema, withheld, proof, profile, workbook, sums } = PACKET_FILES;
   return `FILE OF INCIDENT ${reference}
 
 For:      ${recipient.name}
 Purpose:  ${purpose}
-Made:     ${madeAt} by ${madeBy}
+Made:     ${tellZonedTime(madeAt, timeZone)}, by ${madeBy}
 Packet:   ${packet}
 
 Anyone hurt, missing or in danger: emergency services first. This is no legal advice. What is not written here was not
@@ -27,22 +21,33 @@ ${paper}          the file on paper, to be read first; each page bears ${pagePre
 ${record}         the record as far as it leaves, with how each fact is known; ${schema} describes it
 ${workbook}         the same as a workbook, one sheet a subject
 ${withheld}       what is masked or not here, and why
-evidence/           photographs and other files, each under its number; originals are as they arrived, byte for byte
+evidence/           photographs and other files, if any leave, each under its number; originals byte for byte as they arrived
 ${manifest}       size, SHA-256, source and custody of every file
+${sums}      the same hashes, one line a file
 ${proof}          what proves that the record is as it was written
 ${profile}        the rules by which it was decided what leaves
 
 HOW TO CHECK IT
-1. That no file was changed since the packet was made. ${manifest} names each file with its SHA-256. Compare them:
-     Linux     sha256sum FILE
-     macOS     shasum -a 256 FILE
-     Windows   certutil -hashfile FILE SHA256
+The short way: on the desk that made it, the page "Check a packet" (/check) reads the ZIP file in your browser, uploads
+nothing, and names every file and line that was changed. The same by hand follows.
+
+1. That no file was changed since the packet was made. Unpack the ZIP file, open a command line in its folder, and say:
+     Linux      sha256sum -c ${sums}
+     macOS      shasum -a 256 -c ${sums}
+     Windows    in PowerShell, on one line:
+                Get-Content ${sums} | % { $sum, $file = $_ -split '  ', 2; "$file " + $(if ((Get-FileHash -LiteralPath $file).Hash -eq $sum) { 'OK' } else { 'CHANGED' }) }
+   It says OK behind each file that was not changed. Then compare that list with ${manifest}, which names each file with
+   the same hash and which the list leaves out. One file at a time on Windows: certutil -hashfile FILE SHA256
 2. That the record is as it was written. With the program of the incident desk:
      npm run -s verify -- PACKET.zip
-   It names every file and field that was changed. By hand: each value in ${proof} is shown with a salt. The SHA-256 of
-   the line ["incident-desk/field/1","SALT","PATH",VALUE] (JSON without spaces, by RFC 8785) is the commitment of that
-   field. The SHA-256 of a zero byte and the canonical JSON of an amendment is a leaf of a Merkle tree (RFC 6962, section
-   2.1), and its path leads to this head:
+   By hand: each line that is shown in ${proof} has a salt. The SHA-256 of
+     ["incident-desk/field/1","SALT","PATH",VALUE]
+   (JSON without blanks, by RFC 8785, in UTF-8) is what the amendment holds for that line under "from", "to" or "reason".
+   For example: printf '%s' 'THAT TEXT' | openssl dgst -sha256
+   The SHA-256 of a zero byte followed by
+     {"fields":[FIELDS BY PATH],"format":"incident-desk/amendment/1","header":{HEADER}}
+   (written the same way, members by the alphabet) is the leaf of the amendment in a Merkle tree (RFC 6962, section 2.1),
+   and its path leads to this head:
      amendments  ${head.size}
      root        ${head.root}
 3. That the log is the true one. The head proves nothing by itself: whoever has this packet could have been given another
@@ -52,4 +57,9 @@ HOW TO CHECK IT
 
 What is masked or withheld cannot be guessed from the proof: the salt stays with the value.
 `;
+}
+
+/** One line a file, as `sha256sum -c` reads them: hash, two blanks, path. Lines end in a line feed on every system. */
+export function packetSums(files: readonly Pick<ManifestFile, 'sha256' | 'path'>[]): string {
+  return files.map(({ sha256, path }) => `${sha256}  ${path}\n`).join('');
 }

@@ -23,6 +23,7 @@ import { HandOverForms } from './hand-over-forms.js';
 import { MatterReader, type Matter } from './matter-reader.js';
 import { packFiles } from './pack-files.js';
 import { asJson, packetDocuments } from './packet-documents.js';
+import { packetSums } from './packet-readme.js';
 import { PacketFileMissingError, PacketStore } from './packet-store.js';
 import { paperPictures } from './paper-pictures.js';
 import { packetView, previewOf } from './packet-views.js';
@@ -158,6 +159,8 @@ export class PacketsService {
       files.push({ ...(await this.store.keep(number, document)), source: 'made', custody });
     }
     files.push(...evidence);
+    const sums = { path: PACKET_FILES.sums, type: 'text/plain', content: Buffer.from(packetSums(files)) };
+    files.push({ ...(await this.store.keep(number, sums)), source: 'made', custody });
     const manifest: Manifest = { ...about, files };
     const kept = await this.store.keep(number, asJson(PACKET_FILES.manifest, manifest));
     const privileged = plan.record.attachments['privileged'] !== undefined;
