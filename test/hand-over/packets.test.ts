@@ -108,11 +108,16 @@ describeHouse('a packet', (house) => {
     expect(book.worksheets.map(({ name }) => name)).toEqual(
       expect.arrayContaining(['About', 'People', 'Time and place', 'Withheld']),
     );
+    const rowsOf = (sheet: string): exceljs.Row[] => book.getWorksheet(sheet)?.getRows(2, 200) ?? [];
     const ages: exceljs.CellValue[] = [];
     book.getWorksheet('People')?.eachRow((row) => {
-      if (row.getCell(3).value === 'age') ages.push(row.getCell(4).value);
+      if (row.getCell(3).value === 'Age') ages.push(row.getCell(4).value);
     });
     expect(ages).toEqual([39, 9]);
+    // By the calendar, and with no code of ours: what is read is what the paper says.
+    const [born] = rowsOf('People').filter((row) => row.getCell(3).value === 'Date of birth');
+    expect(born?.getCell(4).value).toEqual(new Date(PLANTED.birthDate));
+    expect(born?.getCell(1).value).toBe('Person 1: Ann Lee');
   });
 
   it('never lets a birth date be guessed from the proof, though it commits to it', async () => {

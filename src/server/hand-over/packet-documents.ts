@@ -1,14 +1,13 @@
 import { buffer } from 'node:stream/consumers';
 import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
-import { type Manifest, PACKET_FILES, type PacketRecord } from '../../../shared/hand-over/packet.js';
-import type { TimeAndPlace } from '../../../shared/record/time-and-place.js';
-import { zoneClock } from '../../../shared/time/zone-clock.js';
+import { type Manifest, PACKET_FILES } from '../../../shared/hand-over/packet.js';
 import type { HandOverForms } from './hand-over-forms.js';
 import { drawPaper } from './paper/draw-paper.js';
 import type { PaperMatter } from './paper/paper-matter.js';
 import { packetReadme } from './packet-readme.js';
 import type { PacketPlan } from './plan-packet.js';
 import { writePacketWorkbook } from './write-packet-workbook.js';
+import { zoneOf } from './zone-of.js';
 
 export interface PacketDocument {
   readonly path: string;
@@ -46,21 +45,6 @@ export async function packetDocuments(
     asJson(PACKET_FILES.profile, profile),
     { path: PACKET_FILES.schema, type: 'application/schema+json', content: Buffer.from(recordSchema) },
   ];
-}
-
-/** The zone of the place where it is told and leaves, as that is the one on everybody's watch there. */
-export function zoneOf({ sections, timeZone }: PacketRecord): string {
-  const { timeZone: fact } = (sections['time-and-place'] ?? {}) as TimeAndPlace;
-  return fact !== undefined && isZone(fact.value) ? fact.value : timeZone;
-}
-
-function isZone(zone: unknown): zone is string {
-  try {
-    return typeof zone === 'string' && zoneClock(zone).zone === zone;
-  } catch (error) {
-    if (error instanceof RangeError) return false;
-    throw error;
-  }
 }
 
 export function asJson(path: string, value: object): PacketDocument {

@@ -1,8 +1,15 @@
 import type { PacketRecord, Withheld } from '../../../shared/hand-over/packet.js';
-import { flattenSection } from '../../../shared/record/flatten-section.js';
-import { isJsonObject, type JsonObject, type JsonValue } from '../../../shared/record/json-value.js';
-
-export type PacketCell = string | number | boolean | Date | null;
+import { fieldLabel, sectionTitle } from '../../../shared/record/field-words/tell-field.js';
+import type { JsonObject } from '../../../shared/record/json-value.js';
+import type { Block } from './paper/blocks.js';
+import { composeDetermination, composePrivileged, type LeavingTask } from './paper/compose-law.js';
+import { composeLists } from './paper/compose-lists.js';
+import { LISTS } from './paper/compose-paper.js';
+import { composeSection, maskedOf } from './paper/compose-section.js';
+import { nameIds, type Names, nameThings } from './paper/name-things.js';
+import { MASKED_WORDS } from './paper/tell-fact.js';
+import { cellOf, localTimeCell, type PacketCell, textCell } from './sheet-cells.js';
+import { zoneOf } from './zone-of.js';
 
 export interface SheetOfPacket {
   readonly title: string;
@@ -10,91 +17,93 @@ export interface SheetOfPacket {
   readonly rows: readonly PacketCell[][];
 }
 
-const FIELD_COLUMNS = ['Where', 'Item', 'Field', 'Value', 'How it is known', 'By', 'Learned (UTC)'];
+const FIELD_COLUMNS = ['Of what', 'Part', 'Field', 'Value', 'Unit', 'How it is known', 'Path in record.json'];
 
-/** The longest text of a cell that spreadsheets take (ECMA-376 implementations); the whole of it stands in record.json. */
-const LONGEST_CELL = 32_767;
-
-/** One sheet for each section and list, one for what is withheld, and one that says what the workbook is. */
+/**
+ * One sheet for each section and list, in the words of the paper, one for what is withheld, and one that says what the
+ * workbook is. Numbers, days and times stay what they are.
+ */
 export function sheetsOfPacket(record: PacketRecord, withheld: Withheld): SheetOfPacket[] {
-  const { reference, asOf, recipient, timeZone, cautions } = record;
-  const about: PacketCell[][] = [
-    ['Incident', reference],
-    ['As of (UTC)', new Date(asOf)],
-    ['Made for', recipient],
-    ['Zone of the business', timeZone],
-    ...cautions.map((caution): PacketCell[] => ['Caution', caution]),
-  ];
-  const parts = [...Object.entries(record.sections), ...Object.entries(record.attachments)];
+  const timeZone = zoneOf(record);
+  const names = nameThings(record);
+  const composing = { names, timeZone, masked: maskedOf(withheld) };
+  const { determination, task, privileged, ...lists } = record.attachments;
   return [
-    { title: 'About', columns: ['What', 'Value'], rows: about },
-    ...parts.map(([name, document]) => sheetOf(name, document)),
-    {
-      title: 'Withheld',
-      columns: ['What', 'Kind', 'How many', 'Reason'],
-      rows: [
-        ...withheld.withheld.map(({ what, kind, count, reason }): PacketCell[] => [
-          what,
-          kind,
-          count,
-          reason,
-        ]),
-        ...withheld.masked.map(({ section, path, how, reason }): PacketCell[] => [
-          `${section} ${path}`,
-          `masked: ${how}`,
-          1,
-          reason,
-        ]),
-      ],
-    },
+    { title: 'About', columns: ['What', 'Value'], rows: aboutRows(record, timeZone) },
+    ...Object.entries(record.sections).map(([section, document]) =>
+      sheetOf(
+        sectionTitle(section, 'en'),
+        composeSection(section, document as JsonObject, composing),
+        timeZone,
+      ),
+    ),
+    ...Object.entries(lists).map(([section, document]) =>
+      sheetOf(listTitle(section), composeLists(section, document as JsonObject, names, timeZone), timeZone),
+    ),
+    ...(determination
+      ? [sheetOf('Law', composeDetermination(determination, names, timeZone), timeZone)]
+      : []),
+    ...(task ? [taskSheet(task, names, timeZone)] : []),
+    ...(privileged ? [sheetOf('Notes for counsel', composePrivileged(privileged, timeZone), timeZone)] : []),
+    { title: 'Withheld', columns: ['What', 'How', 'How many', 'Reason'], rows: withheldRows(withheld) },
+  ].filter(({ rows }) => rows.length > 0);
+}
+
+function aboutRows({ reference, asOf, recipient, cautions }: PacketRecord, timeZone: string): PacketCell[][] {
+  return [
+    ['Incident', reference],
+    ['As of', localTimeCell(asOf, timeZone)],
+    ['Times', `Those of the clock at the place (${timeZone})`],
+    ['Made for', recipient.replaceAll('-', ' ')],
+    ...cautions.map((caution): PacketCell[] => ['Caution', caution]),
+    ['Caution', 'A field that is not here was not recorded or is withheld. The proof covers record.json.'],
   ];
 }
 
-/** A section field by field; a list of like things, such as tasks, one a row. */
-function sheetOf(name: string, document: object): SheetOfPacket {
-  if (!Array.isArray(document)) {
-    const rows = [...flattenSection(document as JsonObject)].map(([path, value]) => rowOf(path, value));
-    return { title: titleOf(name), columns: FIELD_COLUMNS, rows };
-  }
-  const things = document as JsonObject[];
-  const columns = [...new Set(things.flatMap((thing) => Object.keys(thing)))];
-  const rows = things.map((thing) => columns.map((column) => cellOf(thing[column])));
-  return { title: titleOf(name), columns, rows };
+const listTitle = (section: string): string =>
+  section === 'evidence'
+    ? 'Photographs and other files'
+    : (LISTS.find(([name]) => name === section)?.[1] ?? section);
+
+/** The characters that a sheet's name may not have, and the 31 that it may be long (ECMA-376 implementations). */
+const sheetName = (title: string): string => title.replaceAll(/[[\]:*?/\\]/g, ' ').slice(0, 31);
+
+function sheetOf(title: string, blocks: readonly Block[], timeZone: string): SheetOfPacket {
+  let of = '';
+  const rows = blocks.flatMap((block): PacketCell[][] => {
+    if (block.kind === 'heading') of = block.title;
+    if (block.kind === 'text') return [[of, '', '', textCell(block.text), '', '', '']];
+    if (block.kind !== 'rows') return [];
+    return block.rows.map(({ under = '', label, text, known = '', field }) => {
+      const { value, unit } = cellOf(text, field, timeZone);
+      return [of, under, label, value, unit, textCell(known), field?.path ?? ''];
+    });
+  });
+  return { title: sheetName(title), columns: FIELD_COLUMNS, rows };
 }
 
-/** `titleOf('time-and-place')` is `'Time and place'`; 31 characters is the most that a sheet's name may have. */
-function titleOf(name: string): string {
-  return (name.charAt(0).toUpperCase() + name.slice(1)).replaceAll('-', ' ').slice(0, 31);
+function taskSheet(tasks: object, names: Names, timeZone: string): SheetOfPacket {
+  return {
+    title: 'Tasks',
+    columns: ['Task', 'Whose', 'Due', 'Stands'],
+    rows: (tasks as readonly LeavingTask[]).map(({ title, owner, dueAt, state }) => [
+      textCell(nameIds(names, title)),
+      owner.replaceAll('-', ' '),
+      dueAt === null ? 'No time' : localTimeCell(dueAt, timeZone),
+      state.replaceAll('-', ' '),
+    ]),
+  };
 }
 
-function rowOf(path: string, value: JsonValue): PacketCell[] {
-  const tokens = path.split('/').slice(1);
-  const [where = '', item = '', ...field] =
-    tokens.length > 2 ? tokens : [tokens[0] ?? '', '', ...tokens.slice(1)];
-  const name = field.length === 0 ? where : field.join(' ');
-  if (isJsonObject(value) && 'value' in value && 'known' in value) {
-    const { value: fact, known, by, learnedAt } = value;
-    return [where, item, name, cellOf(fact), cellOf(known), cellOf(by), timeOf(learnedAt)];
-  }
-  if (isJsonObject(value) && typeof value['at'] === 'string' && typeof value['how'] === 'string') {
-    return [where, item, name, timeOf(value['at']), value['how'], '', ''];
-  }
-  return [where, item, name, cellOf(value), '', '', ''];
-}
-
-function cellOf(value: JsonValue | undefined): PacketCell {
-  if (value === undefined || value === null) return '';
-  if (typeof value === 'number' || typeof value === 'boolean') return value;
-  const text = typeof value === 'string' ? value : listOf(value);
-  return text.length <= LONGEST_CELL ? text : `${text.slice(0, LONGEST_CELL - 1)}…`;
-}
-
-function listOf(value: JsonValue): string {
-  if (Array.isArray(value) && value.every((one: JsonValue) => typeof one === 'string'))
-    return value.join(', ');
-  return JSON.stringify(value);
-}
-
-function timeOf(value: JsonValue | undefined): PacketCell {
-  return typeof value === 'string' && !Number.isNaN(Date.parse(value)) ? new Date(value) : cellOf(value);
+function withheldRows({ withheld, masked }: Withheld): PacketCell[][] {
+  const rows = [
+    ...withheld.map(({ what, count, reason }): PacketCell[] => [what, 'stays', count, reason]),
+    ...masked.map(({ section, path, how, reason }): PacketCell[] => [
+      `${sectionTitle(section, 'en')}: ${fieldLabel(section, path, 'en') ?? path}`,
+      `masked: ${MASKED_WORDS[how]}`,
+      1,
+      reason,
+    ]),
+  ];
+  return rows.length > 0 ? rows : [['Nothing of the record stays, and nothing is masked.', '', '', '']];
 }

@@ -13,7 +13,7 @@ import { IncidentAccess, ServiceSections } from '../../record/record.api.js';
 import { HandOverBook, type KeptNotice } from '../hand-over-book.js';
 import { HandOverForms } from '../hand-over-forms.js';
 import { type Matter, MatterReader } from '../matter-reader.js';
-import { zoneOf } from '../packet-documents.js';
+import { zoneOf } from '../zone-of.js';
 import { PacketStore } from '../packet-store.js';
 import { planPacket } from '../plan-packet.js';
 import { signedBy } from '../signed-by.js';

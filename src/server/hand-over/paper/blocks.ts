@@ -1,3 +1,4 @@
+import type { JsonValue } from '../../../../shared/record/json-value.js';
 import type { ReadScene } from '../../../../shared/scene/read-scene.js';
 import type { Position } from '../../../../shared/record/time-and-place.js';
 
@@ -8,6 +9,8 @@ export interface PaperRow {
   readonly label: string;
   readonly text: string;
   readonly known?: string;
+  /** The field of the record that is told, for whoever sorts and sums: its path, where it has one, and what stands there. */
+  readonly field?: { readonly path: string; readonly value: JsonValue; readonly unit?: string | undefined };
 }
 
 export interface PaperColumn {

@@ -57,7 +57,8 @@ function composeDuty(duty: Duty, names: Names, timeZone: string): Block[] {
   ];
 }
 
-interface LeavingTask {
+/** A task as it stands in a packet. */
+export interface LeavingTask {
   readonly title: string;
   readonly owner: string;
   readonly state: string;

@@ -8,6 +8,7 @@ import { nameOf, type Names } from './name-things.js';
 /** What the lists of the service are called, by section and list; a list that is not named here by its own name. */
 const LISTS: Readonly<Record<string, string>> = {
   'custody/items': 'Thing kept',
+  'evidence/files': 'File',
   'outside-evidence/items': 'Evidence that others hold',
   'holds/holds': 'Hold',
   'holds/withdrawals': 'Withdrawal directed by counsel',
@@ -66,7 +67,8 @@ export function composeLists(section: string, document: JsonObject, names: Names
 function rowsOf(item: JsonObject, names: Names, timeZone: string): PaperRow[] {
   return Object.entries(item).flatMap(([member, value]) => {
     if (UNTOLD.has(member) || value === null || isUnnamed(member, value, names)) return [];
-    return [{ label: MEMBERS[member] ?? wordsOf(member), text: tell(member, value, names, timeZone) }];
+    const label = MEMBERS[member] ?? wordsOf(member);
+    return [{ label, text: tell(member, value, names, timeZone), field: { path: '', value } }];
   });
 }
 
@@ -75,7 +77,8 @@ const causeOf = ({ people, contacts }: Names, id: string): string | undefined =>
   people.get(id) ?? contacts.get(id);
 
 const isUnnamed = (member: string, value: JsonValue, names: Names): boolean =>
-  member === 'of' && typeof value === 'string' && causeOf(names, value) === undefined;
+  member === 'of' &&
+  [value].flat().every((one) => typeof one === 'string' && causeOf(names, one) === undefined);
 
 const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d.*(?:Z|[+-]\d\d:\d\d)$/;
 const SLUG = /^[a-z]+(-[a-z]+)*$/;

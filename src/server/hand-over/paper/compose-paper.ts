@@ -44,7 +44,7 @@ const ORDER: readonly SectionName[] = [
 ];
 
 /** Lists of the service, with what their part is called; what is not here is told elsewhere. */
-const LISTS: readonly (readonly [section: string, title: string])[] = [
+export const LISTS: readonly (readonly [section: string, title: string])[] = [
   ['custody', 'Things kept as evidence'],
   ['outside-evidence', 'Evidence that others hold'],
   ['filings', 'Reports and notices made'],

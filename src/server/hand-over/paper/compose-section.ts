@@ -1,6 +1,7 @@
 import type { Withheld } from '../../../../shared/hand-over/packet.js';
 import {
   fieldLabel,
+  fieldUnit,
   fieldWords,
   starredPath,
   type WordedSection,
@@ -88,7 +89,14 @@ function rowsOf(
   }
   const masked = composing.masked.get(`${section}:${path}`);
   const told = tellFact({ ...composing, section, path, value, masked });
-  return [{ label, ...told, ...(under === undefined ? {} : { under }) }];
+  return [
+    {
+      label,
+      ...told,
+      field: { path, value, unit: fieldUnit(section, path, 'en') },
+      ...(under === undefined ? {} : { under }),
+    },
+  ];
 }
 
 function membersOf(
