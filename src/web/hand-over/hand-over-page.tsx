@@ -1,4 +1,4 @@
-import { Link } from 'wouter-preact';
+import { Link, useSearch } from 'wouter-preact';
 import type { PageProps } from '../app/page-route.js';
 import { useAsk } from '../ask/use-ask.js';
 import { ErrorState, Loading } from '../look/notes.js';
@@ -14,6 +14,8 @@ import { PacketList } from './packet-list.js';
 
 /** What leaves the house about an incident: first notices, packets to be made, and packets that were made. */
 export default function HandOverPage({ params: { id = '' } }: PageProps) {
+  // A request that is answered says in the address what the packet is for.
+  const purpose = new URLSearchParams(useSearch()).get('purpose') ?? '';
   const path = `/api/incidents/${id}`;
   const incident = useAsk<IncidentAnswer>(path);
   const packets = useAsk<PacketsAnswer>(`${path}/packets`);
@@ -37,7 +39,9 @@ export default function HandOverPage({ params: { id = '' } }: PageProps) {
         <Link href={`/incidents/${id}`}>{say.toIncident}</Link>
         <Link href="/check">{say.checkLink}</Link>
       </p>
-      <Section title={say.make}>{makes ? <MakePacket id={id} /> : <p>{say.forManagers}</p>}</Section>
+      <Section title={say.make}>
+        {makes ? <MakePacket id={id} purpose={purpose} /> : <p>{say.forManagers}</p>}
+      </Section>
       <Section title={say.packets}>
         <PacketList id={id} packets={packets.data.items} makes={makes} isCounsel={me?.role === 'counsel'} />
       </Section>

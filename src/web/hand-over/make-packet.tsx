@@ -14,10 +14,10 @@ import { draftBody, EMPTY_DRAFT, type PacketDraft } from './packet-draft.js';
 import { PreviewItems } from './preview-items.js';
 
 /** From recipient to packet: who gets it, what would leave, what the sender changes, and the packet itself. */
-export function MakePacket({ id }: { id: string }) {
+export function MakePacket({ id, purpose = '' }: { id: string; purpose?: string }) {
   const path = `/api/incidents/${id}`;
   const people = useAsk<PeopleAnswer>(`${path}/sections/people`).data?.document.people ?? [];
-  const [draft, setDraft] = useState<PacketDraft>(EMPTY_DRAFT);
+  const [draft, setDraft] = useState<PacketDraft>({ ...EMPTY_DRAFT, purpose });
   const [preview, setPreview] = useState<PreviewAnswer | null>(null);
   const [pressed, setPressed] = useState(false);
   const [made, setMade] = useState<PacketView | null>(null);

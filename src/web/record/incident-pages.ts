@@ -4,6 +4,7 @@ import { evidence } from '../words/evidence.js';
 import { handOver } from '../words/hand-over.js';
 import { history, wholeRecord } from '../words/history.js';
 import { officer, otherOperator } from '../words/officer.js';
+import { requests } from '../words/requests.js';
 import { scene } from '../words/scene.js';
 import { titles } from '../words/titles.js';
 
@@ -24,5 +25,6 @@ export const INCIDENT_PAGES: readonly IncidentPage[] = [
   { path: 'record', name: wholeRecord.titleWithout, who: ['staff', 'manager', 'administrator', 'counsel'] },
   { path: 'history', name: history.titleWithout, who: ['staff', 'manager', 'administrator', 'counsel'] },
   { path: 'hand-over', name: handOver.name, who: ['manager', 'administrator', 'counsel'] },
+  { path: 'requests', name: requests.ofIncidentTitle, who: ['manager', 'administrator', 'counsel'] },
   { path: 'counsel', name: counsel.title, who: ['staff', 'manager', 'administrator', 'counsel'] },
 ];

@@ -15,6 +15,7 @@ import { ClockList } from './clock-list.js';
 import { FirstClock } from './first-clock.js';
 import { MailPart } from './mail-part.js';
 import { OpenList } from './open-list.js';
+import { RequestsPart } from './requests-part.js';
 import { RosterPart } from './roster-part.js';
 import type { ClockLine, Paged } from './service-answers.js';
 import { TasksPart } from './tasks-part.js';
@@ -69,6 +70,7 @@ export function DaySheet() {
         <div class="day-column">
           {manages ? <WaterPart zone={zone} /> : <ClockList asked={clocks} zone={zone} />}
           <RosterPart zone={zone} />
+          {manages && <RequestsPart />}
           {manages && <BackupsPart zone={zone} />}
           {role === 'administrator' && <MailPart />}
         </div>

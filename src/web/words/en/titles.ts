@@ -11,6 +11,8 @@ export const titles = {
   pin: 'Your PIN',
   shiftHandOver: 'Shift hand-over',
   followUp: 'Follow-up',
+  requests: 'Requests',
+  servedPaper: 'A paper was served',
   law: 'Law',
   tryLaw: 'Try the law',
   password: 'Password',

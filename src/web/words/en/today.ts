@@ -80,6 +80,12 @@ export const today = {
       office: 'office',
     } satisfies Record<Duty, string>,
   },
+  requests: {
+    title: 'Papers that ask for records',
+    none: 'No request is open.',
+    all: 'To the requests',
+    more: 'More are open: to the requests',
+  },
   backups: {
     title: 'Last checked copy',
     none: 'No copy of this desk was ever made and checked. Whoever runs the service makes one with “npm run backup”.',

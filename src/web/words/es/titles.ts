@@ -12,6 +12,8 @@ export const titles: Titles = {
   pin: 'Su PIN',
   shiftHandOver: 'Relevo de turno',
   followUp: 'Seguimiento',
+  requests: 'Solicitudes',
+  servedPaper: 'Entregaron un papel',
   law: 'Leyes',
   tryLaw: 'Probar la ley',
   password: 'Contraseña',

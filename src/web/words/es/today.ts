@@ -78,6 +78,12 @@ export const today: TodayWords = {
       office: 'oficina',
     },
   },
+  requests: {
+    title: 'Papeles que piden documentos',
+    none: 'No hay ninguna solicitud abierta.',
+    all: 'A las solicitudes',
+    more: 'Hay más abiertas: a las solicitudes',
+  },
   backups: {
     title: 'Última copia comprobada',
     none: 'Nunca se hizo ni comprobó una copia. Quien lleva el servicio la hace con «npm run backup».',

@@ -1,0 +1,41 @@
+import type { ServedPaperWords } from '../en/served-paper.js';
+
+export const servedPaper: ServedPaperWords = {
+  title: 'Entregaron un papel',
+  lead: 'Alguien trajo un papel de un tribunal o de un abogado, o llegó por correo. No hace falta que lo lea.',
+  say: [
+    'Recíbalo. Sea amable; diga que se lo dará al encargado.',
+    'Dé su nombre si se lo piden. No diga nada de ningún incidente, y no firme más que haberlo recibido.',
+    'No tire nada ni cambie nada por causa de este papel.',
+    'Deje el papel con su sobre donde el encargado lo encuentre, y avísele hoy.',
+  ],
+  from: 'Quién lo trajo, o qué nombre lleva',
+  way: 'Cómo llegó',
+  ways: {
+    'served-in-person': 'Entregado en mano',
+    'registered-agent': 'Por el agente registrado',
+    'certified-mail': 'Correo certificado',
+    mail: 'Correo',
+    email: 'Correo electrónico',
+    fax: 'Fax',
+    online: 'En línea',
+    phone: 'Por teléfono',
+    other: 'De otra manera',
+  },
+  receivedAt: 'Cuándo llegó',
+  receivedAtHint: (zone: string) => `Si se deja vacío: ahora mismo. Horas de ${zone}.`,
+  notATime: 'Debe ser un día y una hora.',
+  incident: 'De qué incidente trata, si lo sabe',
+  incidentNone: 'No lo sé',
+  note: 'Dónde está el papel ahora, y qué dijeron',
+  needed: 'Escriba quién lo trajo.',
+  wayNeeded: 'Diga cómo llegó.',
+  submit: 'Anotar que llegó',
+  kept: 'Guardado en este aparato; se envía en cuanto haya señal. Avise ahora al encargado.',
+  another: 'Llegó otro papel',
+  photograph: 'Fotografiar el papel',
+  photographHint:
+    'Solo los encargados y el abogado de la empresa ven estas fotos. Van al incidente que eligió; si no eligió ninguno, guarde el papel.',
+  pictures: (count: number) => `${count} ${count === 1 ? 'foto guardada' : 'fotos guardadas'}`,
+  notKept: 'No se pudo guardar en este aparato: escríbalo en papel y avise al encargado.',
+};
