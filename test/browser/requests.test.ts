@@ -101,9 +101,10 @@ describe('requests', () => {
     await page.context().setOffline(true);
     await press(page, 'Enter that it came');
     await page.getByText('Tell the manager now.').waitFor();
-    await page.getByText('only on this phone').first().waitFor();
+    const waits = page.getByRole('link', { name: /only on this device/ });
+    await waits.waitFor();
     await page.context().setOffline(false);
-    await page.getByText('only on this phone').first().waitFor({ state: 'hidden' });
+    await waits.waitFor({ state: 'hidden' });
     const manager = await duties.desk.house.signedIn(duties.manager);
     const read = async (): Promise<{ items: { kind: string; from: string }[] }> =>
       bodyOf(await manager.get('/api/requests?kind=not-read'));

@@ -56,14 +56,13 @@ function Concerned({ request, link, writes }: PartProps & { link: ConcernedView 
   const purpose = page.purpose(say.kinds[request.kind], request.number, request.from);
   return (
     <>
-      <h3>
-        <Link href={`/incidents/${incident}`}>{reference}</Link>
-      </h3>
+      <h3>{reference}</h3>
       <p>
         <Sign of={held ? 'yes' : 'no'} /> {held ? page.held : page.notHeld}
       </p>
       {notHeld !== undefined && <p>{page.notHeldWhy(notHeld)}</p>}
       <p class="links-line unprinted">
+        <Link href={`/incidents/${incident}`}>{say.toIncident}</Link>
         <Link href={`/incidents/${incident}/counsel`}>{page.holdsPage(reference)}</Link>
         {writes && (
           <Link href={`/incidents/${incident}/hand-over?purpose=${encodeURIComponent(purpose)}`}>

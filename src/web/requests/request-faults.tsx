@@ -15,7 +15,7 @@ export function RequestFaults({ error }: { error: AskError }) {
       <ul class="faults">
         {error.errors.map(({ pointer, detail }) => (
           <li key={pointer}>
-            {labelOf(pointer)}: {detail}
+            {labelOf(pointer)}: {tellFault(detail)}
           </li>
         ))}
       </ul>
@@ -30,4 +30,9 @@ function labelOf(pointer: string): string {
   const words = say.form as unknown as Record<string, unknown>;
   const label = ALL_SPECS.find((spec) => spec.name === name)?.label ?? words[name];
   return typeof label === 'string' ? label : name;
+}
+
+/** What a member must be is for whoever writes a program; that it is missing is said in the words of the page. */
+export function tellFault<Fault extends string | null>(fault: Fault): string | Fault {
+  return fault?.startsWith('Missing:') === true ? say.form.missing : fault;
 }

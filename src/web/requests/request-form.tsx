@@ -10,6 +10,7 @@ import { Field } from '../look/field.js';
 import { momentOf } from '../look/moment.js';
 import { Section } from '../look/section.js';
 import { requests as say } from '../words/requests.js';
+import { tellFault } from './request-faults.js';
 import { Cautions } from './cautions.js';
 import { detailsBody, type RequestDraft, textOf } from './request-draft.js';
 import { CAME, COUNSEL, COURT, DUE_BASIS, DUE_DAY, handlerSpec, KIND, WHAT, WHO } from './request-specs.js';
@@ -27,7 +28,7 @@ const { form } = say;
 
 /** The fields of a request, in the order in which a paper is read; what to mind stands above them as it becomes known. */
 export function RequestFields({ draft, onChange, error, zone, people }: RequestFieldsProps) {
-  const faultAt = (pointer: string): string | null => error?.faultAt(pointer) ?? null;
+  const faultAt = (pointer: string): string | null => tellFault(error?.faultAt(pointer) ?? null);
   const change = (part: Partial<RequestDraft>): void => onChange({ ...draft, ...part });
   const specs = (list: Parameters<typeof SpecFields>[0]['specs']) => (
     <SpecFields
@@ -62,7 +63,7 @@ export function RequestFields({ draft, onChange, error, zone, people }: RequestF
       </Section>
       <Section title={form.who}>{specs(WHO)}</Section>
       {(kind === 'subpoena' || kind === 'court-order') && (
-        <Section title={form.court}>{specs(COURT)}</Section>
+        <Section title={form.courtTitle}>{specs(COURT)}</Section>
       )}
       <Section title={form.dueTitle}>
         <Choice
