@@ -1,6 +1,6 @@
 import { readInstant } from '../time/read-instant.js';
 import { zoneClock } from '../time/zone-clock.js';
-import type { RequestDetails } from './legal-request.js';
+import { type LegalRequest, type RequestDetails, standing } from './legal-request.js';
 
 type Due = Pick<RequestDetails, 'due' | 'dueAt' | 'dueDay' | 'timeZone'>;
 
@@ -37,6 +37,21 @@ export function objectionsBy(
   const day = clock.localDate(clock.plusCalendarDays(readInstant(receivedAt), OBJECTION_DAYS));
   const after = lastMinute(day, timeZone ?? zone);
   return Math.min(after, dueOf(details, zone) ?? after);
+}
+
+/**
+ * The time that runs out first, in milliseconds since the Unix epoch: when it is due, or by when to object while nobody
+ * has. Null where it is not known when it is due, since that may be before every other time.
+ * @param zone IANA zone that counts where the request names none
+ * @example firstClock({ details: { due: 'unknown', … }, objections: [] }, 'America/Chicago') // null
+ */
+export function firstClock(
+  { details, objections }: Pick<LegalRequest, 'details' | 'objections'>,
+  zone: string,
+): number | null {
+  const due = dueOf(details, zone);
+  if (due === null || standing(objections).length > 0) return due;
+  return Math.min(due, objectionsBy(details, zone) ?? due);
 }
 
 function lastMinute(day: string, zone: string): number {

@@ -9,7 +9,7 @@ import {
   wantsDays,
 } from '../../shared/record/legal-request.js';
 import { adviseOnRequest } from '../../shared/record/legal-request-advice.js';
-import { dueOf, objectionsBy } from '../../shared/record/legal-request-clocks.js';
+import { dueOf, firstClock, objectionsBy } from '../../shared/record/legal-request-clocks.js';
 
 const ZONE = 'America/Chicago';
 const BY = { person: 'Max', account: null, role: 'manager', device: null };
@@ -91,6 +91,22 @@ describe('objections to a federal subpoena', () => {
     ['none for a preservation letter', { court: 'federal', kind: 'preservation-letter' }, null],
   ])('%s', (_, more, expected) => {
     expect(iso(objectionsBy(details(more), ZONE))).toBe(expected);
+  });
+});
+
+describe('the time that runs out first', () => {
+  const due = { court: 'federal', due: 'day', dueDay: '2026-07-22' } as const;
+  const objection = { id: 'o1', at: AT, recordedAt: AT, by: BY, to: 'N. Amparo', way: 'mail', what: 'No.' };
+  it.each<[string, LegalRequest, string | null]>([
+    ['is that to object', request(due), '2026-07-07T04:59:00.000Z'],
+    [
+      'is when it is due, once somebody objected',
+      request(due, { objections: [objection] }),
+      '2026-07-23T04:59:00.000Z',
+    ],
+    ['is not known while it is not known when it is due', request({ court: 'federal' }), null],
+  ])('%s', (_, one, expected) => {
+    expect(iso(firstClock(one, ZONE))).toBe(expected);
   });
 });
 

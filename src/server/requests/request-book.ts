@@ -10,7 +10,7 @@ import {
   type RequestKind,
   type RequestsSection,
 } from '../../../shared/record/legal-request.js';
-import { dueOf } from '../../../shared/record/legal-request-clocks.js';
+import { firstClock } from '../../../shared/record/legal-request-clocks.js';
 import { zoneClock } from '../../../shared/time/zone-clock.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { Clock } from '../platform/clock.js';
@@ -127,7 +127,7 @@ export class RequestBook {
 
   private orderOf(request: LegalRequest): string {
     if (!isOpen(request)) return request.steps.at(-1)?.recordedAt ?? request.loggedAt;
-    const due = dueOf(request.details, this.settings.timeZone);
+    const due = firstClock(request, this.settings.timeZone);
     return due === null ? UNDATED : new Date(due).toISOString();
   }
 }

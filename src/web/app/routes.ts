@@ -134,7 +134,6 @@ export const ROUTES: readonly PageRoute[] = [
     path: '/served-paper',
     load: () => import('../requests/served-paper-page.js'),
     who: [...STAFF, 'device'],
-    nav: titles.servedPaper,
   },
   { path: '/fleet', load: () => import('../fleet/fleet-page.js'), who: STAFF, nav: titles.fleet },
   { path: '/fleet/add', load: () => import('../fleet/add-craft-page.js'), who: MANAGERS },

@@ -36,16 +36,23 @@ export function RequestList({ items, none }: { items: readonly RequestLine[]; no
   );
 }
 
-function stateOf({ status, statusAt, dueInstant }: RequestLine, now: number) {
+function stateOf(line: RequestLine, now: number) {
+  const { status, statusAt, dueInstant } = line;
   if (status !== 'open' && status !== 'in-part') {
     return say.line.closed(say.statuses[status], tellInstant(statusAt, ownZone(), now));
   }
-  if (dueInstant !== null) return tellLeft(dueInstant, now);
+  if (dueInstant !== null) return tellLeft(firstOf(line) ?? dueInstant, now);
   return (
     <>
       <Sign of="unknown" /> {say.line.noTime}
     </>
   );
+}
+
+/** The time that runs out first; null where it is not known when it is due. */
+export function firstOf({ dueInstant, objectionsBy }: RequestLine): string | null {
+  if (dueInstant === null || objectionsBy === null) return dueInstant;
+  return objectionsBy < dueInstant ? objectionsBy : dueInstant;
 }
 
 /** From whom, when it came, by when, about which incidents, and who sees to it. */

@@ -12,6 +12,7 @@ import { Select } from '../look/select.js';
 import { useSession } from '../session/session.js';
 import { lists } from '../words/lists.js';
 import { requests as say } from '../words/requests.js';
+import { titles } from '../words/titles.js';
 import type { RequestLine } from './request-answers.js';
 import { RequestList } from './request-list.js';
 import './requests.css';
@@ -37,6 +38,11 @@ export default function RequestsPage() {
       })}
     >
       <PrintedBy />
+      {logs && (
+        <p class="links-line unprinted">
+          <Link href="/served-paper">{titles.servedPaper}</Link>
+        </p>
+      )}
       <div class="request-filters unprinted">
         <Choice
           legend={say.state}

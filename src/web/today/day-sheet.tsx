@@ -9,6 +9,7 @@ import { PrintedBy } from '../look/printed-by.js';
 import { ownZone, tellInstant } from '../look/tell-instant.js';
 import { useNow } from '../look/use-now.js';
 import { useSession } from '../session/session.js';
+import { titles } from '../words/titles.js';
 import { today as say } from '../words/today.js';
 import { BackupsPart } from './backups-part.js';
 import { ClockList } from './clock-list.js';
@@ -70,7 +71,13 @@ export function DaySheet() {
         <div class="day-column">
           {manages ? <WaterPart zone={zone} /> : <ClockList asked={clocks} zone={zone} />}
           <RosterPart zone={zone} />
-          {manages && <RequestsPart />}
+          {manages ? (
+            <RequestsPart />
+          ) : (
+            <p class="links-line unprinted">
+              <Link href="/served-paper">{titles.servedPaper}</Link>
+            </p>
+          )}
           {manages && <BackupsPart zone={zone} />}
           {role === 'administrator' && <MailPart />}
         </div>

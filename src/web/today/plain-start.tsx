@@ -4,6 +4,7 @@ import { Page } from '../look/page.js';
 import { ownZone } from '../look/tell-instant.js';
 import { useSession } from '../session/session.js';
 import { common } from '../words/common.js';
+import { titles } from '../words/titles.js';
 import { today as say } from '../words/today.js';
 import { ClockList } from './clock-list.js';
 import { OpenList } from './open-list.js';
@@ -47,6 +48,7 @@ export function DeviceStart() {
         ways={[
           ['/out-and-back', say.outAndBack],
           ['/what-to-say', say.whatToSay],
+          ['/served-paper', titles.servedPaper],
           ['/unsent', say.unsent],
           ['/sign-in', say.start.signIn],
         ]}

@@ -4,7 +4,7 @@ import { Empty } from '../look/notes.js';
 import { tellLeft } from '../look/tell-left.js';
 import { useNow } from '../look/use-now.js';
 import type { RequestLine } from '../requests/request-answers.js';
-import { aboutOf } from '../requests/request-list.js';
+import { aboutOf, firstOf } from '../requests/request-list.js';
 import { requests as sayRequest } from '../words/requests.js';
 import { today as say } from '../words/today.js';
 import { DayLine } from './day-line.js';
@@ -29,7 +29,7 @@ export function RequestsPart() {
               <DayLine
                 key={line.id}
                 href={`/requests/${line.id}`}
-                figure={line.dueInstant === null ? sayRequest.line.noTime : tellLeft(line.dueInstant, now)}
+                figure={figureOf(line, now)}
                 title={`${sayRequest.kinds[line.kind]} ${line.number}`}
                 about={aboutOf(line, now)}
               />
@@ -42,4 +42,9 @@ export function RequestsPart() {
       )}
     </DayPart>
   );
+}
+
+function figureOf(line: RequestLine, now: number): string {
+  const first = firstOf(line);
+  return first === null ? sayRequest.line.noTime : tellLeft(first, now);
 }

@@ -20,7 +20,7 @@ export class LegalRequestRow {
   @IntegerColumn() version: number;
   @FlagColumn() isOpen: boolean;
   @TextColumn() kind: string;
-  /** Of one that is open, when it is due, before every instant where nobody knows; else when it was closed. */
+  /** Of one that is open, the time that runs out first, before every instant where nobody knows; else when it was closed. */
   @TextColumn() listOrder: string;
   @JsonColumn() request: LegalRequest;
 }
