@@ -112,6 +112,9 @@ describe.each(ENGINES)('the demonstration (%s)', (engine) => {
     expect((await listed(`${richest}/claims-clocks`)).length).toBeGreaterThan(0);
     const held = await manager.get(`${richest}/holds`).expect(200);
     expect(held.body).toMatchObject({ held: true });
+    const [letter] = await listed<{ id: string }>(`${richest}/requests`);
+    expect(letter).toMatchObject({ kind: 'preservation-letter', status: 'open', overdue: false });
+    expect(JSON.stringify(held.body)).toContain(letter?.id);
     const kept = await manager.get(`${richest}/evidence`).expect(200);
     expect((kept.body as { files: object[] }).files).toHaveLength(5);
   });
