@@ -46,6 +46,7 @@ export interface RetentionDecision {
   readonly id: string;
   readonly kind: string;
   readonly incidentId: string | null;
+  readonly reference: string | null;
   readonly month: string | null;
   readonly decision: 'delete' | 'keep';
   readonly reason: string;

@@ -20,6 +20,7 @@ import { readIdempotencyKey } from '../platform/http/idempotency-key.js';
 import { readInput } from '../platform/http/read-input.js';
 import { refuse } from '../platform/http/refuse.js';
 import { ServiceSections } from '../record/record.api.js';
+import type { RetentionDecisionRow } from './database/retention.row.js';
 import { RetentionRepository } from './database/retention.repository.js';
 import { DeletionSteps, type Gone } from './deletion-steps.js';
 import { RetentionForms } from './retention-forms.js';
@@ -41,7 +42,9 @@ export class RetentionDecisions {
 
   async page(query: unknown): Promise<Page<RetentionDecision>> {
     const request = pageRequest(readInput(readPageQuery(query), 'query'));
-    return pageOf(await this.rows.page(request), request, ({ at, id }) => ({ sort: at, id }));
+    const rows = await this.rows.page(request);
+    const { items, next } = pageOf(rows, request, ({ at, id }) => ({ sort: at, id }));
+    return { items: await this.named(items), next };
   }
 
   async decide(
@@ -61,7 +64,13 @@ export class RetentionDecisions {
         await this.write(own, line, asked, gone, actor);
       }),
     );
-    return (await this.rows.find(id)) ?? refuse(404, 'There is no such decision.');
+    const row = (await this.rows.find(id)) ?? refuse(404, 'There is no such decision.');
+    return (await this.named([row]))[0] ?? refuse(404, 'There is no such decision.');
+  }
+
+  private async named(rows: readonly RetentionDecisionRow[]): Promise<RetentionDecision[]> {
+    const references = await this.sections.references(rows.flatMap(({ incidentId }) => incidentId ?? []));
+    return rows.map((row) => ({ ...row, reference: references.get(row.incidentId ?? '') ?? null }));
   }
 
   private async delete(

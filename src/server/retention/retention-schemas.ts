@@ -54,6 +54,7 @@ const DECISION = members({
   id,
   kind: text,
   incidentId: maybeId,
+  reference: maybeText,
   month: maybeText,
   decision: { enum: ['delete', 'keep'] },
   reason: text,

@@ -161,6 +161,7 @@ export const ROUTES: readonly PageRoute[] = [
     who: [...STAFF, 'counsel'],
   },
   { path: '/house-rules', load: () => import('../house-rules/house-rules-page.js'), who: MANAGERS },
+  { path: '/retention', load: () => import('../retention/retention-page.js'), who: MANAGERS },
   { path: '/renewal', load: () => import('../renewal/renewal-page.js'), who: MANAGERS },
   { path: '/check', load: () => import('../check/check-page.js'), who: ['anyone'] },
   { path: '/law', load: () => import('../law/law-page.js'), who: ['anyone'], nav: titles.law },

@@ -7,6 +7,7 @@ import { KeptNote } from '../look/notes.js';
 import { Page } from '../look/page.js';
 import { Section } from '../look/section.js';
 import { houseRules } from '../words/en/house-rules.js';
+import { retention } from '../words/en/retention.js';
 import { keptPages } from '../words/en/kept-pages.js';
 import { places as say } from '../words/en/places.js';
 
@@ -54,6 +55,7 @@ export default function PlacesPage() {
         <p class="links-line">
           <Link href="/policies">{say.policiesLink}</Link>
           <Link href="/house-rules">{houseRules.title}</Link>
+          <Link href="/retention">{retention.title}</Link>
         </p>
       )}
       <Section title={say.stations.title}>

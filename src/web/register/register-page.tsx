@@ -7,6 +7,7 @@ import { Page } from '../look/page.js';
 import { PrintedBy } from '../look/printed-by.js';
 import { useSession } from '../session/session.js';
 import { register as say } from '../words/register.js';
+import { retention } from '../words/en/retention.js';
 import { renewal } from '../words/renewal.js';
 import { titles } from '../words/titles.js';
 import { MakeFile } from './make-file.js';
@@ -54,6 +55,7 @@ export default function RegisterPage() {
       {mayExport && (
         <p class="links-line unprinted">
           <Link href="/renewal">{renewal.name}</Link>
+          <Link href="/retention">{retention.title}</Link>
         </p>
       )}
     </Page>
