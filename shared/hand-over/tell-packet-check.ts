@@ -1,3 +1,4 @@
+import { localTime } from '../time/tell-time.js';
 import { NOT_IN_THE_LOG } from './compare-with-proof.js';
 import type { ReceivedHead } from './packet.js';
 import type { PacketCheck } from './verify-packet.js';
@@ -22,7 +23,7 @@ function linesOf({ faults, packet, proven, masked }: PacketCheck, heads: number)
   if (packet === null) return [...faults, 'Nothing can be said of this packet.'];
   const { manifest, proof, record } = packet;
   const { reference, recipient, madeAt, madeBy, head, files } = manifest;
-  const about = `Incident ${reference}, made for ${recipient.name} on ${madeAt} by ${madeBy}.`;
+  const about = `Incident ${reference}, made for ${recipient.name} on ${tellUtc(madeAt)} by ${madeBy}.`;
   if (faults.length > 0) {
     const count = faults.length === 1 ? 'One thing is' : `${faults.length} things are`;
     return [
@@ -35,7 +36,7 @@ function linesOf({ faults, packet, proven, masked }: PacketCheck, heads: number)
   return [
     about,
     `All ${files.length} files are those that the manifest lists.`,
-    `${proven} fields of the record are as they were written; ${masked} are masked and tell less, as withheld.json says.`,
+    `${proven} ${proven === 1 ? 'field of the record is as it was' : 'fields of the record are as they were'} written; ${tellMasked(masked)}`,
     ...(beside.length === 0
       ? []
       : [`Covered by the manifest alone, and not by the log: ${beside.join(', ')}.`]),
@@ -52,13 +53,22 @@ function linesOf({ faults, packet, proven, masked }: PacketCheck, heads: number)
   ];
 }
 
+const tellMasked = (count: number): string =>
+  count === 0
+    ? 'none is masked.'
+    : `${count} ${count === 1 ? 'is masked and tells' : 'are masked and tell'} less, as withheld.json says.`;
+
+/** In one zone for everybody, as whoever checks it may sit anywhere; what is no instant stands as it was written. */
+const tellUtc = (at: string): string =>
+  Number.isNaN(Date.parse(at)) ? at : `${localTime(new Date(at).toISOString(), 0)} UTC`;
+
 /** A head that only was mailed counts for whoever finds the mail, and for nobody else. */
 function tellEarlier({ by, at, head: { size, root }, how }: ReceivedHead): string {
   const hold = `Hold it against what ${by} has: ${size} amendments, root ${root}.`;
   if (how !== 'mailed')
-    return `Unchanged since ${at}, when its head was received by ${by}, as the sender says. ${hold}`;
+    return `Unchanged since ${tellUtc(at)}, when its head was received by ${by}, as the sender says. ${hold}`;
   return (
-    `The sender’s mail server took a mail with its head for ${by} at ${at}, as the sender says. Whether it arrived, nobody ` +
+    `The sender’s mail server took a mail with its head for ${by} at ${tellUtc(at)}, as the sender says. Whether it arrived, nobody ` +
     `can tell from here: whoever has that mail can show by it that nothing was changed since. ${hold}`
   );
 }

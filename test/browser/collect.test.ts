@@ -12,6 +12,7 @@ import {
 } from '../hand-over/packet-desk.js';
 import { readZip } from '../hand-over/read-zip.js';
 import { BrowserDesk, expectReach, listenForFaults, smallTargets, takePictures, WIDE } from './desk.js';
+import { linkMailed } from './link-mailed.js';
 
 let desk: BrowserDesk;
 let manager: Person;
@@ -29,27 +30,13 @@ beforeAll(async () => {
 });
 afterAll(() => desk.close());
 
-/** The path of the link in the latest mail to somebody, as they read it. */
-async function linkMailed(address: string): Promise<string> {
-  const latest = async (): Promise<string> => {
-    const { items } = bodyOf<{ items: { to: string; words: string | null }[] }>(
-      await administrator.get('/api/mail?limit=20'),
-    );
-    const words = items.find(({ to }) => to === address)?.words ?? '';
-    return /^Written to (.+)$/.exec(words)?.[1] ?? '';
-  };
-  await expect.poll(latest).not.toBe('');
-  const mail = (await readFile(await latest(), 'utf8')).replaceAll('=\r\n', '');
-  return new URL(/https:\S+\/collect\/[\w-]{43}/.exec(mail)?.[0] ?? '').pathname;
-}
-
 /** A link that was sent past the pages. */
 async function sendLink(address: string, days = 14) {
   const links = `/api/incidents/${incident}/packets/${packet.id}/links`;
   const made = await create(asManager, links, { to: 'Kim Ortega', address, days }).expect(201);
   const { id, passcode } = bodyOf<{ id: string; passcode: string }>(made);
   return {
-    at: await linkMailed(address),
+    at: await linkMailed(administrator, address),
     passcode,
     revoke: () => asManager.delete(`${links}/${id}`).expect(200),
   };
@@ -71,7 +58,7 @@ describe('a packet that is sent as a link', () => {
     await expectReach(page);
     await takePictures(page, 'packet-link');
 
-    const link = await linkMailed('claims@insurer.example');
+    const link = await linkMailed(administrator, 'claims@insurer.example');
     const stranger = await desk.visit(null, link);
     const strangersFaults = listenForFaults(stranger);
     await stranger.getByRole('button', { name: 'Open' }).click();
@@ -194,7 +181,7 @@ describe('a packet that is sent as a link', () => {
     expect(await smallTargets(page)).toEqual([]);
     await takePictures(page, 'counsel-link');
 
-    const link = await linkMailed('diaz@law.example');
+    const link = await linkMailed(administrator, 'diaz@law.example');
     await page.goto(`${desk.url}${link}`);
     await page.getByText('is signed in here, and is no lawyer').waitFor();
     await expectReach(page);

@@ -1,4 +1,5 @@
 import { Link } from 'wouter-preact';
+import { tellDay } from '../lists/tell-day.js';
 import { Fold } from '../look/fold.js';
 import { Empty, Note } from '../look/notes.js';
 import { DefinitionRows } from '../look/section.js';
@@ -61,7 +62,7 @@ function Policy({ id, policy, makes, notices }: PolicyProps) {
       <DefinitionRows
         rows={[
           { term: say.policyTerms.craft, value: craft.join(', ') },
-          { term: say.policyTerms.period, value: `${firstDay} – ${lastDay}` },
+          { term: say.policyTerms.period, value: `${tellDay(firstDay)} – ${tellDay(lastDay)}` },
           { term: say.policyTerms.asks, value: noticeTerms ?? say.notEntered },
           {
             term: say.policyTerms.to,
