@@ -21,7 +21,7 @@ const ROOMS = [
   { room: 'record' },
   { room: 'scene' },
   { room: 'outing', packages: ['temporal-polyfill'] },
-  { room: 'proof', packages: ['@noble/hashes'] },
+  { room: 'proof', packages: ['@noble/hashes', 'asn1js', 'pkijs'] },
   { room: 'law' },
   { room: 'determination' },
   { room: 'decision' },

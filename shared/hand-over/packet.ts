@@ -11,6 +11,7 @@ export const PACKET_FILES = {
   withheld: 'withheld.json',
   proof: 'proof.json',
   profile: 'profile.json',
+  timeStamp: 'time-stamp.tst',
   workbook: 'record.xlsx',
   paper: 'record.pdf',
   /** The hashes of the manifest in the form that `sha256sum -c` and its like read. */
@@ -87,10 +88,26 @@ export interface ReceivedHead extends EarlierHead {
   readonly consistency: readonly string[];
 }
 
+/** A head with the statement of a time-stamping authority that it was there at that time (RFC 3161). */
+export interface StampedHead {
+  readonly head: LogHead;
+  /** The token in DER, as hex. */
+  readonly token: string;
+  /** RFC 6962, 2.1.2. */
+  readonly consistency: readonly string[];
+}
+
+/** Why there is no time stamp although one was asked for: no answer came, it was refused, or what came did not fit. */
+export const UNSTAMPED = ['no-answer', 'refused', 'unfit'] as const;
+export type Unstamped = (typeof UNSTAMPED)[number];
+
 export interface PacketProof {
   readonly format: typeof PROOF_FORMAT;
   readonly head: LogHead;
   readonly received: readonly ReceivedHead[];
+  /** That of this packet last, where it has one. */
+  readonly stamped?: readonly StampedHead[];
+  readonly unstamped?: Unstamped;
   readonly amendments: readonly ProvenAmendment[];
 }
 

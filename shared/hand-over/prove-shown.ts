@@ -4,7 +4,13 @@ import { proveInclusion } from '../proof/prove-inclusion.js';
 import type { LogEntry, ShownValue } from '../proof/verify-amendment.js';
 import { ASIDE } from '../record/replay-amendments.js';
 import type { DecidedField } from './apply-section.js';
-import { type EarlierHead, type PacketProof, PROOF_FORMAT, type ReceivedHead } from './packet.js';
+import {
+  type EarlierHead,
+  type PacketProof,
+  PROOF_FORMAT,
+  type ReceivedHead,
+  type StampedHead,
+} from './packet.js';
 
 /** Which openings leave beside those of the values that stand. */
 export interface ShownBeside {
@@ -12,6 +18,12 @@ export interface ShownBeside {
   readonly earlier: boolean;
   readonly reasons: boolean;
   readonly authors: boolean;
+}
+
+/** Heads that left before, and those that were stamped. */
+export interface HeadsBefore {
+  readonly received: readonly EarlierHead[];
+  readonly stamped: readonly Omit<StampedHead, 'consistency'>[];
 }
 
 /**
@@ -25,7 +37,7 @@ export function proveShown(
   tree: MerkleTree,
   fields: readonly DecidedField[],
   { earlier, reasons, authors }: ShownBeside,
-  received: readonly EarlierHead[],
+  { received, stamped }: HeadsBefore,
 ): PacketProof {
   const going = new Set(
     fields.filter(({ verdict }) => verdict.does === 'goes').map(({ section, path }) => keyOf(section, path)),
@@ -51,7 +63,10 @@ export function proveShown(
   return {
     format: PROOF_FORMAT,
     head,
-    received: received.map((one) => sinceThen(one, tree, head)),
+    received: received.map((one): ReceivedHead => sinceThen(one, tree, head)),
+    ...(stamped.length > 0 && {
+      stamped: stamped.map((one): StampedHead => sinceThen(one, tree, head)),
+    }),
     amendments,
   };
 }
@@ -61,7 +76,7 @@ function isBeside(value: ShownValue, reasons: boolean, authors: boolean): boolea
   return authors && value.of === 'to' && value.path === ASIDE.person;
 }
 
-function sinceThen(one: EarlierHead, tree: MerkleTree, head: LogHead): ReceivedHead {
+function sinceThen<One extends { readonly head: LogHead }>(one: One, tree: MerkleTree, head: LogHead) {
   return { ...one, consistency: proveConsistency(tree, one.head.size, head.size) };
 }
 

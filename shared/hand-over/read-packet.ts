@@ -6,6 +6,8 @@ import {
   type PacketProof,
   type PacketRecord,
   PROOF_FORMAT,
+  type Unstamped,
+  UNSTAMPED,
   type Withheld,
   WITHHELD_FORMAT,
 } from './packet.js';
@@ -47,6 +49,12 @@ export function readPacket(texts: PacketTexts): ReadPacket {
         isText(one['at']) &&
         [undefined, 'received', 'mailed'].includes(one['how'] as string | undefined),
     ),
+    it['stamped'] === undefined ||
+      isListOf(
+        it['stamped'],
+        (one) => isHead(one['head']) && isText(one['token']) && isTexts(one['consistency']),
+      ),
+    [undefined, ...UNSTAMPED].includes(it['unstamped'] as Unstamped | undefined),
     isListOf(it['amendments'], isProven),
   ]);
   const record = parse<PacketRecord>(texts, 'record', 'incident-desk/packet-record/1', (it) => [

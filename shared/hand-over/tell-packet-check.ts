@@ -1,7 +1,7 @@
 import { localTime } from '../time/tell-time.js';
 import { NOT_IN_THE_LOG } from './compare-with-proof.js';
-import type { ReceivedHead } from './packet.js';
-import type { PacketCheck } from './verify-packet.js';
+import type { ReceivedHead, Unstamped } from './packet.js';
+import type { PacketCheck, SeenStamp } from './verify-packet.js';
 
 /**
  * What a check found, in words that a claims handler understands and that claim no more than it shows.
@@ -19,7 +19,7 @@ function plainly(line: string): string {
   );
 }
 
-function linesOf({ faults, packet, proven, masked }: PacketCheck, heads: number): string[] {
+function linesOf({ faults, packet, proven, masked, stamps }: PacketCheck, heads: number): string[] {
   if (packet === null) return [...faults, 'Nothing can be said of this packet.'];
   const { manifest, proof, record } = packet;
   const { reference, recipient, madeAt, madeBy, head, files } = manifest;
@@ -41,10 +41,14 @@ function linesOf({ faults, packet, proven, masked }: PacketCheck, heads: number)
       ? []
       : [`Covered by the manifest alone, and not by the log: ${beside.join(', ')}.`]),
     ...proof.received.map(tellEarlier),
+    ...stamps.map(tellStamp),
+    ...(proof.unstamped === undefined ? [] : [NO_STAMP[proof.unstamped]]),
     ...(heads > 0
       ? ['It agrees with the head that you had before: nothing of before that was changed since.']
       : []),
-    ...(heads === 0 && !proof.received.some(({ how }) => how !== 'mailed')
+    ...(heads === 0 &&
+    !proof.received.some(({ how }) => how !== 'mailed') &&
+    !stamps.some(({ stamp }) => stamp?.trusted)
       ? [
           'Nobody outside is known to have had a head of this log before: by itself it proves nothing about what was written before you received it.',
         ]
@@ -72,3 +76,22 @@ function tellEarlier({ by, at, head: { size, root }, how }: ReceivedHead): strin
     `can tell from here: whoever has that mail can show by it that nothing was changed since. ${hold}`
   );
 }
+
+/** A time stamp is as good as the certificate it rests on, and says nothing of whether what was written is true. */
+function tellStamp({ head: { size, root }, stamp }: SeenStamp): string {
+  if (stamp === null)
+    return `There is a time stamp of its head at ${size} amendments, and it was not looked at here: check the packet on a page with HTTPS, or with the command.`;
+  const { at, authority, issuer, policy, certificate, trusted } = stamp;
+  const what = `${authority} (certificate issued by ${issuer}, policy ${policy}) stamped its head of ${size} amendments, root ${root}`;
+  if (trusted) return `Unchanged since ${at}: then ${what}. Its certificate leads to one that you gave.`;
+  return (
+    `Unchanged since ${at} if the certificate of the time stamp is genuine: it says that then ${what}. It fits in itself. ` +
+    `Whose certificate it is was not checked: give a file of those that you trust, or compare its SHA-256, ${certificate}, with what ${authority} publishes.`
+  );
+}
+
+const NO_STAMP: Readonly<Record<Unstamped, string>> = {
+  'no-answer': 'No time stamp could be had when it was made: the authority did not answer.',
+  refused: 'No time stamp could be had when it was made: the authority refused.',
+  unfit: 'No time stamp could be had when it was made: what the authority sent did not fit.',
+};

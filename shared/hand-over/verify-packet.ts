@@ -1,6 +1,7 @@
 import { verifyAmendment, type AmendmentFault } from '../proof/verify-amendment.js';
 import { verifyConsistency } from '../proof/prove-consistency.js';
 import { verifyInclusion } from '../proof/prove-inclusion.js';
+import type { TimeStamp } from '../proof/verify-time-stamp.js';
 import type { LogHead } from '../proof/merkle-log.js';
 import { compareWithProof } from './compare-with-proof.js';
 import { PACKET_FILES } from './packet.js';
@@ -20,6 +21,13 @@ export interface PacketCheck {
   /** Fields of `record.json` that the log proves, and those that are masked and so cannot be proven. */
   readonly proven: number;
   readonly masked: number;
+  readonly stamps: readonly SeenStamp[];
+}
+
+/** A head with what its time stamp says; null where nobody has looked at that (`checkTimeStamps`). */
+export interface SeenStamp {
+  readonly head: LogHead;
+  readonly stamp: TimeStamp | null;
 }
 
 /**
@@ -36,10 +44,11 @@ export function verifyPacket(
     const packet = readPacket(texts);
     const { faults, proven, masked } = compareWithProof(packet);
     const all = [...fileFaults(found, packet), ...proofFaults(packet, heads), ...faults];
-    return { faults: [...new Set(all)], packet, proven, masked };
+    const stamps = (packet.proof.stamped ?? []).map(({ head }) => ({ head, stamp: null }));
+    return { faults: [...new Set(all)], packet, proven, masked, stamps };
   } catch (error) {
     if (!(error instanceof UnreadablePacketError)) throw error;
-    return { faults: [error.message], packet: null, proven: 0, masked: 0 };
+    return { faults: [error.message], packet: null, proven: 0, masked: 0, stamps: [] };
   }
 }
 
@@ -57,7 +66,7 @@ function fileFaults(found: readonly FoundFile[], { manifest }: ReadPacket): stri
 }
 
 function proofFaults({ manifest, proof }: ReadPacket, heads: readonly LogHead[]): string[] {
-  const { head, received, amendments } = proof;
+  const { head, received, stamped = [], amendments } = proof;
   const faults = amendments.flatMap((one) => {
     const { sequence } = one.amendment.header;
     const claim = { leafHash: one.leafHash, index: sequence - 1, head };
@@ -71,10 +80,16 @@ function proofFaults({ manifest, proof }: ReadPacket, heads: readonly LogHead[])
     faults.push('The manifest names another head of the log than the proof.');
   for (const one of received) {
     if (!verifyConsistency(one.head, head, one.consistency)) {
-      faults.push(`The log is not the one whose head ${HAD[one.how ?? 'received']} ${one.by}: something before it was changed.`);
+      faults.push(
+        `The log is not the one whose head ${HAD[one.how ?? 'received']} ${one.by}: something before it was changed.`,
+      );
     }
   }
-  const known = [head, ...received.map((one) => one.head)];
+  for (const one of stamped) {
+    if (!verifyConsistency(one.head, head, one.consistency))
+      faults.push('The log is not the one whose head was stamped: something before it was changed.');
+  }
+  const known = [head, ...[...received, ...stamped].map((one) => one.head)];
   for (const one of heads) {
     const twin = known.find(({ size }) => size === one.size);
     if (twin === undefined) {

@@ -13,6 +13,11 @@ export interface LogHead {
   readonly root: string;
 }
 
+/** A head as people and time-stamping authorities are given it: `headText({ size: 17, root: 'ab…' })` is `17:ab…`. */
+export function headText({ size, root }: LogHead): string {
+  return `${size}:${root}`;
+}
+
 /** A log with the hashes of all its complete subtrees, so that each proof costs O(log n). */
 export interface MerkleTree {
   /** `levels[k][i]` is the hash over the leaves from i·2^k to (i+1)·2^k; level 0 holds the leaf hashes. */

@@ -18,7 +18,12 @@ import { FleetModule } from './fleet/fleet.module.js';
 import { CalendarModule } from './follow-up/calendar.module.js';
 import { FOLLOW_UP_ROWS, FollowUpForms } from './follow-up/follow-up.api.js';
 import { FollowUpModule } from './follow-up/follow-up.module.js';
-import { HAND_OVER_ROWS, LinkSettings, readHandOverForms } from './hand-over/hand-over.api.js';
+import {
+  HAND_OVER_ROWS,
+  LinkSettings,
+  readHandOverForms,
+  TimeStampSettings,
+} from './hand-over/hand-over.api.js';
 import { HandOverModule } from './hand-over/hand-over.module.js';
 import { HealthModule } from './health/health.module.js';
 import { LawModule } from './law/law.module.js';
@@ -58,6 +63,7 @@ export interface Parts {
   mail: MailSettings;
   mapTiles: MapTiles | null;
   links: LinkSettings;
+  timeStamps: TimeStampSettings;
 }
 
 @Module({})
@@ -74,6 +80,7 @@ export class AppModule {
     mail,
     mapTiles,
     links,
+    timeStamps,
   }: Parts): DynamicModule {
     const handOver = readHandOverForms();
     const followUp = FollowUpForms.read();
@@ -118,7 +125,7 @@ export class AppModule {
         FollowUpModule.with(followUp),
         CalendarModule.with(AccountsModule, followUp, record),
         ReportModule.with(ReportForms.read()),
-        HandOverModule.with(handOver, evidence, links),
+        HandOverModule.with(handOver, evidence, links, timeStamps),
         RequestsModule,
         RetentionModule.with(readRetentionForms(handOver, packs)),
         RegisterModule,

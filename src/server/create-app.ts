@@ -16,7 +16,7 @@ import { isForOctets } from './evidence/octet-routes.js';
 import { FLEET_SCHEMAS } from './fleet/fleet-schemas.js';
 import { CALENDAR_SCHEMAS } from './follow-up/calendar-schemas.js';
 import { FOLLOW_UP_SCHEMAS } from './follow-up/follow-up.api.js';
-import { HAND_OVER_SCHEMAS, LinkSettings } from './hand-over/hand-over.api.js';
+import { HAND_OVER_SCHEMAS, LinkSettings, TimeStampSettings } from './hand-over/hand-over.api.js';
 import { loadRulePacks, readRulePacks, withCorrections } from './law/law.api.js';
 import { loadGeography } from './place/place.api.js';
 import { MAP_SCHEMAS } from './place/map-schemas.js';
@@ -98,6 +98,7 @@ export async function createApp(config: Config): Promise<NestFastifyApplication>
       mail: config.mail,
       mapTiles,
       links: new LinkSettings(config.publicAddress),
+      timeStamps: new TimeStampSettings(config.timeStampUrl),
     }),
     adapter,
     { bodyParser: false, logger: ['error', 'warn'], abortOnError: false },

@@ -30,8 +30,8 @@ export class BrowserDesk {
     readonly url: string,
   ) {}
 
-  static async open(): Promise<BrowserDesk> {
-    const [house, browser] = await Promise.all([House.open('sqlite'), launchBrowser()]);
+  static async open(config: Parameters<typeof House.open>[1] = {}): Promise<BrowserDesk> {
+    const [house, browser] = await Promise.all([House.open('sqlite', config), launchBrowser()]);
     await house.app.listen(0, '127.0.0.1');
     return new BrowserDesk(house, browser, (await house.app.getUrl()).replace('[::1]', '127.0.0.1'));
   }

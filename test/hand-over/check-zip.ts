@@ -8,11 +8,15 @@ import { checkPacket } from '../../src/server/hand-over/hand-over.api.js';
 export async function checkZip(
   archive: Buffer,
   heads: { size: number; root: string }[] = [],
+  roots: Uint8Array[] = [],
 ): Promise<string[]> {
   const folder = await mkdtemp(join(tmpdir(), 'packet-'));
   try {
     await writeFile(join(folder, 'packet.zip'), archive);
-    return tellPacketCheck(await checkPacket(join(folder, 'packet.zip'), heads), heads.length);
+    return tellPacketCheck(
+      await checkPacket(join(folder, 'packet.zip'), heads, undefined, roots),
+      heads.length,
+    );
   } finally {
     await rm(folder, { recursive: true });
   }

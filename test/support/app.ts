@@ -31,6 +31,7 @@ export function configOf(database: DatabaseTarget, folder: string): Config {
     },
     mapTiles: null,
     publicAddress: 'https://desk.rental.example',
+    timeStampUrl: null,
     tls: undefined,
     trustedProxy: undefined,
     demo: false,

@@ -1,9 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import type { SignedBy } from '../../../shared/decision/decision.js';
 import type { Recipient } from '../../../shared/hand-over/hand-over-profile.js';
+import type { Unstamped } from '../../../shared/hand-over/packet.js';
 import type { LogHead } from '../../../shared/proof/merkle-log.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { ServiceSections } from '../record/record.api.js';
+import type { KeptStamp } from './time-stamp/time-stamps.js';
 
 /** Something that left although the profile keeps it. */
 export interface Override {
@@ -57,6 +59,9 @@ export interface KeptPacket {
   /** When and by whom its files were deleted, once they had been kept long enough. */
   deleted?: Deleted;
   overrides: Override[];
+  /** Of its head, and why there is none where one was asked for. */
+  stamp?: KeptStamp;
+  unstamped?: Unstamped;
   deliveries: Delivery[];
   looks: Look[];
 }

@@ -1,4 +1,5 @@
 import { MASKINGS, RECIPIENTS } from '../../../shared/hand-over/hand-over-profile.js';
+import { UNSTAMPED } from '../../../shared/hand-over/packet.js';
 import { PacketDeliveryDto, PacketDraftDto } from '../../../shared/wire/hand-over-requests.dto.js';
 import { schemaOf } from '../../../shared/wire/record-schema.js';
 import { FIRST_NOTICE_SCHEMAS } from './first-notice/first-notice-schemas.js';
@@ -13,24 +14,30 @@ const VERDICT = {
 const HOW = { how: { enum: MASKINGS } };
 const WITHHELD = object({ kind: text, what: text, count, reason: text });
 
-const PACKET = object({
-  id: text,
-  version: count,
-  number: text,
-  recipient: { enum: RECIPIENTS },
-  name: text,
-  purpose: text,
-  madeAt: instant,
-  by: SIGNED_BY,
-  head: object({ size: count, root: hash }),
-  manifest: { ...hash, description: 'SHA-256 of manifest.json' },
-  manifestSize: count,
-  files: count,
-  privileged: { type: 'boolean' },
-  overrides: listOf(object({ id: text, what: text, reason: text })),
-  deliveries: listOf(object({ id: text, to: text, way: text, at: instant, by: SIGNED_BY })),
-  looks: listOf(object({ id: text, at: instant, by: SIGNED_BY })),
-});
+const PACKET = object(
+  {
+    id: text,
+    version: count,
+    number: text,
+    recipient: { enum: RECIPIENTS },
+    name: text,
+    purpose: text,
+    madeAt: instant,
+    by: SIGNED_BY,
+    head: object({ size: count, root: hash }),
+    manifest: { ...hash, description: 'SHA-256 of manifest.json' },
+    manifestSize: count,
+    files: count,
+    privileged: { type: 'boolean' },
+    overrides: listOf(object({ id: text, what: text, reason: text })),
+    deliveries: listOf(object({ id: text, to: text, way: text, at: instant, by: SIGNED_BY })),
+    looks: listOf(object({ id: text, at: instant, by: SIGNED_BY })),
+  },
+  {
+    stamp: object({ at: instant, authority: text }),
+    unstamped: { enum: UNSTAMPED, description: 'Why its head has no time stamp although one was asked for.' },
+  },
+);
 
 const DRAFT_EXAMPLE = {
   recipient: 'insurer',

@@ -3,6 +3,7 @@ export { HandOverForms, readHandOverForms } from './hand-over-forms.js';
 export { HAND_OVER_SCHEMAS } from './hand-over-schemas.js';
 export { PacketDeletion } from './packet-deletion.js';
 export type { HandOversSection } from './hand-over-book.js';
+export { TimeStampSettings } from './time-stamp/time-stamp-settings.js';
 export { LinkSettings } from './links/link-settings.js';
 export { HAND_OVER_ROWS } from './database/packet-link.row.js';
 export { checkPacket } from './check-packet.js';

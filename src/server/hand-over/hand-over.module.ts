@@ -21,6 +21,8 @@ import { PacketDeletion } from './packet-deletion.js';
 import { PacketStore } from './packet-store.js';
 import { PacketsController } from './packets.controller.js';
 import { PacketsService } from './packets.service.js';
+import { TimeStampSettings } from './time-stamp/time-stamp-settings.js';
+import { TimeStamps } from './time-stamp/time-stamps.js';
 
 /** The file that leaves the house. */
 @Module({
@@ -33,7 +35,12 @@ import { PacketsService } from './packets.service.js';
   ],
 })
 export class HandOverModule {
-  static with(forms: HandOverForms, { folder }: EvidenceSettings, links: LinkSettings): DynamicModule {
+  static with(
+    forms: HandOverForms,
+    { folder }: EvidenceSettings,
+    links: LinkSettings,
+    timeStamps: TimeStampSettings,
+  ): DynamicModule {
     return {
       module: HandOverModule,
       global: true,
@@ -41,6 +48,8 @@ export class HandOverModule {
         { provide: HandOverForms, useValue: forms },
         { provide: PacketStore, useFactory: () => new PacketStore(folder) },
         { provide: LinkSettings, useValue: links },
+        { provide: TimeStampSettings, useValue: timeStamps },
+        TimeStamps,
         HandOverBook,
         MatterReader,
         PacketsService,

@@ -1,11 +1,13 @@
 import { type Manifest, type ManifestFile, PACKET_FILES } from '../../../shared/hand-over/packet.js';
+import { headText } from '../../../shared/proof/merkle-log.js';
 import { tellZonedTime } from '../../../shared/report/tell-value.js';
 import { pagePrefix } from './paper/paper-matter.js';
 
 /** What a stranger reads first: what is here, and how to check it with tools that every computer has. */
-export function packetReadme(about: Omit<Manifest, 'files'>, timeZone: string): string {
+export function packetReadme(about: Omit<Manifest, 'files'>, timeZone: string, isStamped = false): string {
   const { reference, recipient, purpose, madeAt, madeBy, head, packet } = about;
-  const { manifest, paper, record, schema, withheld, proof, profile, workbook, sums } = PACKET_FILES;
+  const { manifest, paper, record, schema, withheld, proof, profile, workbook, sums, timeStamp } =
+    PACKET_FILES;
   return `FILE OF INCIDENT ${reference}
 
 For:      ${recipient.name}
@@ -26,7 +28,7 @@ ${manifest}       size, SHA-256, source and custody of every file
 ${sums}      the same hashes, one line a file
 ${proof}          what proves that the record is as it was written
 ${profile}        the rules by which it was decided what leaves
-
+${isStamped ? `${timeStamp}      the time stamp of the head (RFC 3161)\n` : ''}
 HOW TO CHECK IT
 The short way: on the desk that made it, the page "Check a packet" (/check) reads the ZIP file in your browser, uploads
 nothing, and names every file and line that was changed. The same by hand follows.
@@ -55,7 +57,7 @@ nothing, and names every file and line that was changed. The same by hand follow
    from this head, and so that nothing of before that day was changed since. Of the time before somebody outside had a
    head, nobody can prove anything by it.
 
-What is masked or withheld cannot be guessed from the proof: the salt stays with the value.
+${isStamped ? stampNote(timeStamp, headText(head)) : ''}What is masked or withheld cannot be guessed from the proof: the salt stays with the value.
 `;
 }
 
@@ -63,3 +65,13 @@ What is masked or withheld cannot be guessed from the proof: the salt stays with
 export function packetSums(files: readonly Pick<ManifestFile, 'sha256' | 'path'>[]): string {
   return files.map(({ sha256, path }) => `${sha256}  ${path}\n`).join('');
 }
+
+const stampNote = (file: string, head: string): string =>
+  `4. That the head was there at the time that ${file} says: what the log held then is unchanged since. With OpenSSL, and a
+   file of the certificates that you trust:
+     printf '%s' ${head} > head.txt
+     openssl ts -verify -token_in -in ${file} -data head.txt -CAfile TRUSTED.pem
+   With the program of the incident desk: npm run -s verify -- PACKET.zip --roots TRUSTED.pem
+   It is as good as the certificate of the authority that stamped it, and says nothing of whether what was written is true.
+
+`;

@@ -40,5 +40,7 @@ export function previewOf(
 
 /** A packet as it is listed: what is in it stands in its manifest. */
 export function packetView(packet: KeptPacket) {
-  return { ...packet, version: 1 + packet.deliveries.length };
+  const { stamp, ...seen } = packet;
+  const told = stamp === undefined ? {} : { stamp: { at: stamp.at, authority: stamp.authority } };
+  return { ...seen, ...told, version: 1 + packet.deliveries.length };
 }

@@ -29,6 +29,7 @@ import { paperPictures } from './paper-pictures.js';
 import { packetView, previewOf } from './packet-views.js';
 import { type PacketPlan, planPacket } from './plan-packet.js';
 import { signedBy } from './signed-by.js';
+import { TimeStamps, withStamp } from './time-stamp/time-stamps.js';
 import { type PacketZip, writePacketZip } from './write-packet-zip.js';
 
 interface Planned {
@@ -47,6 +48,7 @@ export class PacketsService {
     private readonly book: HandOverBook,
     private readonly sections: ServiceSections,
     private readonly access: IncidentAccess,
+    private readonly timeStamps: TimeStamps,
     private readonly createOnce: CreateOnce,
     private readonly clock: Clock,
   ) {}
@@ -145,6 +147,8 @@ export class PacketsService {
       madeBy: actor.personName,
       head: plan.proof.head,
     } as const;
+    const stamping = await this.timeStamps.stamp(about.head);
+    const stamped = { ...plan, proof: withStamp(plan.proof, stamping) };
     const tellAuthors = profile.decisions['author']?.does === 'goes';
     const evidence = await packFiles(plan.files, this.store, {
       packet: number,
@@ -155,7 +159,13 @@ export class PacketsService {
     const custody = [{ at: madeAt, by: by.person, what: 'made for this packet from the record' }];
     const files: ManifestFile[] = [];
     const pictures = await paperPictures(evidence, this.store, number);
-    for (const document of await packetDocuments(about, plan, profile, { evidence, pictures }, this.forms)) {
+    for (const document of await packetDocuments(
+      about,
+      stamped,
+      profile,
+      { evidence, pictures },
+      this.forms,
+    )) {
       files.push({ ...(await this.store.keep(number, document)), source: 'made', custody });
     }
     files.push(...evidence);
@@ -170,6 +180,7 @@ export class PacketsService {
         manifest: kept.sha256,
         manifestSize: kept.size,
         files: files.length + 1,
+        ...stamping,
         deliveries: [],
         looks: [],
       },

@@ -86,7 +86,12 @@ export function planPacket(
       proof.tree,
       fields,
       { earlier: going('earlier-value'), reasons: going('reason-for-change'), authors: going('author') },
-      earlierHeads(packets, mailings, { recipient: profile.recipient, name }),
+      {
+        received: earlierHeads(packets, mailings, { recipient: profile.recipient, name }),
+        stamped: packets.flatMap(({ head, stamp }) =>
+          stamp === undefined ? [] : [{ head, token: stamp.token }],
+        ),
+      },
     ),
     record: {
       format: 'incident-desk/packet-record/1',

@@ -5,6 +5,7 @@ import { type EvidenceConfig, readEvidenceConfig } from './evidence-config.js';
 import { type MailSettings, readMail } from './mail-config.js';
 import { type MapTiles, readMapTiles } from './map-config.js';
 import { projectRoot } from './project-root.js';
+import { readTimeStampUrl } from './time-stamp-config.js';
 import { readPublicAddress } from './public-address.js';
 
 /** What the service is told by its environment. */
@@ -27,6 +28,8 @@ export interface Config {
   mapTiles: MapTiles | null;
   /** Where strangers reach the service; null where nobody has said. */
   publicAddress: string | null;
+  /** The authority that stamps heads of the log with the time; null where none was named. */
+  timeStampUrl: string | null;
   /** Certificate and key, where the service speaks HTTPS itself. */
   tls: Tls | undefined;
   /** The proxies that are believed when they say who asks, and by HTTPS or not. */
@@ -50,7 +53,7 @@ type Environment = Record<string, string | undefined>;
  * Reads HOST (127.0.0.1), PORT (8080), RULE_PACKS_DIR (the packs of the project), DATABASE_URL (a SQLite file under
  * var/), RECORD_HEADS_FILE (beside the database), BUSINESS_TIME_ZONE (that of the machine; `npm start` prefers that of the stations), EVIDENCE_FOLDER (beside
  * the database) and the limits of evidence-config.ts, DECISION_LEAD_HOURS (24), LAW_RECHECK_MONTHS (12), SMTP_URL with
- * MAIL_FROM or MAIL_FOLDER (var/mail), MAP_TILES_URL with MAP_TILES_ATTRIBUTION (none), PUBLIC_ADDRESS (none), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none),
+ * MAIL_FROM or MAIL_FOLDER (var/mail), MAP_TILES_URL with MAP_TILES_ATTRIBUTION (none), PUBLIC_ADDRESS (none), TIME_STAMP_URL (none), TLS_CERT_FILE and TLS_KEY_FILE, TRUSTED_PROXY, FIRST_ADMIN_NAME and FIRST_ADMIN_PASSWORD (none),
  * DEMO (yes, and no where FIRST_ADMIN_NAME is set).
  * @throws ConfigError naming every variable at fault
  */
@@ -88,6 +91,7 @@ export function readConfig(environment: Environment): Config {
   const mail = readMail(environment, projectRoot(), faults);
   const mapTiles = readMapTiles(environment, faults);
   const publicAddress = readPublicAddress(environment, faults);
+  const timeStampUrl = readTimeStampUrl(environment, faults);
   const tls = readTls(environment, faults);
   const trustedProxy = readTrustedProxy(environment, faults);
   const firstAdministrator = readFirstAdministrator(environment, faults);
@@ -106,6 +110,7 @@ export function readConfig(environment: Environment): Config {
     mail,
     mapTiles,
     publicAddress,
+    timeStampUrl,
     tls,
     trustedProxy,
     demo,

@@ -5,6 +5,7 @@ import { tellPacketCheck } from '../../../shared/hand-over/tell-packet-check.js'
 import type { PacketCheck } from '../../../shared/hand-over/verify-packet.js';
 import type { LogHead } from '../../../shared/proof/merkle-log.js';
 import { Button } from '../look/button.js';
+import { Fold } from '../look/fold.js';
 import { Field } from '../look/field.js';
 import { Note } from '../look/notes.js';
 import { Page } from '../look/page.js';
@@ -13,6 +14,8 @@ import { Sign } from '../look/sign.js';
 import { check as say } from '../words/check.js';
 import './check.css';
 import { ChooseFile } from './choose-file.js';
+import { lookAtStamps } from './look-at-stamps.js';
+import { readRoots } from './read-roots.js';
 import { Progress } from './progress.js';
 
 type State =
@@ -25,6 +28,8 @@ type State =
 export default function CheckPage() {
   const [file, setFile] = useState<File | null>(null);
   const [head, setHead] = useState('');
+  const [trusted, setTrusted] = useState<File | null>(null);
+  const [isNoRoots, setNoRoots] = useState(false);
   const [state, setState] = useState<State>({ is: 'waiting' });
   const [pressed, setPressed] = useState(false);
   const heads = headsIn(head);
@@ -32,10 +37,14 @@ export default function CheckPage() {
     event.preventDefault();
     setPressed(true);
     if (file === null || heads === null || state.is === 'working') return;
+    const roots = trusted === null ? [] : await readRoots(trusted);
+    setNoRoots(roots === null);
+    if (roots === null) return;
     setState({ is: 'working', done: 0, total: file.size });
     try {
       const tell = (done: number, total: number) => setState({ is: 'working', done, total });
-      const found = await checkArchive(new BlobReader(file), heads, { tell });
+      const archive = await checkArchive(new BlobReader(file), heads, { tell });
+      const found = await lookAtStamps(archive, roots);
       setState({ is: 'done', found, heads: heads.length });
     } catch (error) {
       if (!(error instanceof NoArchiveError)) throw error;
@@ -47,6 +56,7 @@ export default function CheckPage() {
       <form class="form" onSubmit={(event) => void start(event)} noValidate>
         <ChooseFile
           label={say.file}
+          accept=".zip,application/zip"
           error={pressed && file === null ? say.noFile : null}
           onChoose={(chosen) => {
             setFile(chosen);
@@ -60,6 +70,21 @@ export default function CheckPage() {
           onInput={setHead}
           error={heads === null ? say.headFault : null}
         />
+        <Fold title={say.roots.title}>
+          {() => (
+            <ChooseFile
+              label={say.roots.label}
+              hint={say.roots.hint}
+              accept=".pem,.crt,.cer"
+              error={isNoRoots ? say.roots.fault : null}
+              onChoose={(chosen) => {
+                setTrusted(chosen);
+                setNoRoots(false);
+                setState({ is: 'waiting' });
+              }}
+            />
+          )}
+        </Fold>
         <Button type="submit" look="main" busy={state.is === 'working'}>
           {say.button}
         </Button>

@@ -4,14 +4,25 @@ interface ChooseFileProps {
   readonly label: string;
   readonly onChoose: (file: File | null) => void;
   readonly error: string | null;
+  /** Endings and types that the browser offers. */
+  readonly accept: string;
+  readonly hint?: string;
 }
 
 /** The browser's own way to choose a file, with its label and its fault. */
-export function ChooseFile({ label, onChoose, error }: ChooseFileProps) {
+export function ChooseFile({ label, onChoose, error, accept, hint }: ChooseFileProps) {
   const id = useId();
+  const described = [hint !== undefined && `${id}-hint`, error !== null && `${id}-error`]
+    .filter(Boolean)
+    .join(' ');
   return (
     <div class="field">
       <label for={id}>{label}</label>
+      {hint !== undefined && (
+        <p class="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
       {error !== null && (
         <p class="fault" id={`${id}-error`}>
           {error}
@@ -20,9 +31,10 @@ export function ChooseFile({ label, onChoose, error }: ChooseFileProps) {
       <input
         id={id}
         type="file"
-        accept=".zip,application/zip"
+        accept={accept}
         onChange={({ currentTarget }) => onChoose(currentTarget.files?.[0] ?? null)}
-        {...(error !== null && { 'aria-invalid': 'true' as const, 'aria-describedby': `${id}-error` })}
+        {...(described !== '' && { 'aria-describedby': described })}
+        {...(error !== null && { 'aria-invalid': 'true' as const })}
       />
     </div>
   );

@@ -1,4 +1,5 @@
 import type { Masking, Recipient } from '../../../shared/hand-over/hand-over-profile.js';
+import type { Unstamped } from '../../../shared/hand-over/packet.js';
 import type { JsonValue } from '../../../shared/record/json-value.js';
 
 /** What the service says about hand-overs, at the addresses beside each. */
@@ -57,6 +58,8 @@ export interface PacketView {
   readonly head: { readonly size: number; readonly root: string };
   readonly files: number;
   readonly privileged: boolean;
+  readonly stamp?: { readonly at: string; readonly authority: string };
+  readonly unstamped?: Unstamped;
   readonly overrides: readonly { readonly id: string; readonly what: string; readonly reason: string }[];
   readonly deliveries: readonly {
     readonly id: string;

@@ -33,8 +33,21 @@ export function PacketList({ packets, ...props }: PacketListProps) {
 }
 
 function Packet({ id, packet, makes, isCounsel }: Omit<PacketListProps, 'packets'> & { packet: PacketView }) {
-  const { recipient, name, purpose, madeAt, by, head, files, privileged, overrides, deliveries, looks } =
-    packet;
+  const {
+    recipient,
+    name,
+    purpose,
+    madeAt,
+    by,
+    head,
+    files,
+    privileged,
+    overrides,
+    deliveries,
+    looks,
+    stamp,
+    unstamped,
+  } = packet;
   const title = say.packetOf(say.recipients[recipient], name);
   return (
     <article class="packet" aria-label={title}>
@@ -45,6 +58,10 @@ function Packet({ id, packet, makes, isCounsel }: Omit<PacketListProps, 'packets
           { term: say.terms.purpose, value: purpose },
           { term: say.terms.files, value: files },
           { term: say.terms.head, value: <code>{`${head.size}:${head.root}`}</code> },
+          ...(stamp === undefined
+            ? []
+            : [{ term: say.terms.stamp, value: say.stampOf(tellInstant(stamp.at), stamp.authority) }]),
+          ...(unstamped === undefined ? [] : [{ term: say.terms.stamp, value: say.unstamped[unstamped] }]),
           ...overrides.map(({ what, reason }) => ({ term: say.terms.overrides, value: what, about: reason })),
           {
             term: say.terms.looks,

@@ -6,6 +6,12 @@ export const check = {
   head: 'The head of the log that you had before (optional)',
   headHint: 'A number, a colon and 64 letters and digits, as an earlier packet or message told it.',
   headFault: 'That is no head: it looks like 167:8cf7… with 64 letters and digits after the colon.',
+  roots: {
+    title: 'Certificates for time stamps (optional)',
+    label: 'A file of certificates that you trust (PEM)',
+    hint: 'Where the packet has a time stamp, its certificate must then lead to one of these. Without them, whose it is stays open.',
+    fault: 'That file holds no certificate: a file in PEM has lines with BEGIN CERTIFICATE.',
+  },
   button: 'Check it',
   noFile: 'Choose the packet first.',
   working: (done: string, total: string) => `Looked at ${done} of ${total}`,

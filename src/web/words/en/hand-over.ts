@@ -89,6 +89,7 @@ export const handOver = {
   download: 'Take it out (ZIP)',
   downloadOf: (name: string) => `Take it out (ZIP): ${name}`,
   terms: {
+    stamp: 'Time stamp',
     purpose: 'For',
     files: 'Files in it',
     head: 'Head of the log',
@@ -98,6 +99,12 @@ export const handOver = {
   },
   noLooks: 'Not yet',
   noDeliveries: 'Nobody outside has it yet: it proves nothing about the time before.',
+  stampOf: (when: string, authority: string) => `${when}, by ${authority}`,
+  unstamped: {
+    'no-answer': 'none: the authority did not answer',
+    refused: 'none: the authority refused',
+    unfit: 'none: what the authority sent did not fit',
+  },
   lookOf: (when: string, by: string) => `${when} by ${by}`,
   deliveryOf: (to: string, way: string, when: string) => `${to}, ${way}, ${when}`,
   deliver: 'Note who received it',
