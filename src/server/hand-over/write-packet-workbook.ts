@@ -1,5 +1,6 @@
 import exceljs from 'exceljs';
 import type { PacketRecord, Withheld } from '../../../shared/hand-over/packet.js';
+import { sheetText } from '../../../shared/kernel/sheet-text.js';
 import { type SheetOfPacket, sheetsOfPacket } from './packet-sheets.js';
 
 /** Of every workbook, so that the same packet is the same content. */
@@ -53,7 +54,7 @@ function addSheet(
   page.getRow(1).font = { bold: true };
   page.autoFilter = { from: { row: 1, column: 1 }, to: { row: 1, column: columns.length } };
   for (const cells of rows) {
-    const row = page.addRow(cells);
+    const row = page.addRow(cells.map(sheetText));
     row.alignment = { wrapText: true, vertical: 'top', horizontal: 'left' };
     cells.forEach((cell, place) => {
       if (cell instanceof Date) row.getCell(place + 1).numFmt = isDay(cell) ? DAY : TIME;

@@ -1,5 +1,6 @@
 import { createWriteStream } from 'node:fs';
 import exceljs from 'exceljs';
+import { sheetText } from '../../../shared/kernel/sheet-text.js';
 import type { Cell, Sheet } from './export-columns.js';
 import type { ReadIncident } from './read-register.js';
 import { wallClock } from './wall-clock.js';
@@ -78,7 +79,7 @@ function linesOf(cell: Cell, width: number): number {
 }
 
 function valueOf(cell: Cell, timeZone: string): exceljs.CellValue {
-  return isInstant(cell) ? wallClock(cell.instant, timeZone) : cell;
+  return isInstant(cell) ? wallClock(cell.instant, timeZone) : sheetText(cell);
 }
 
 function isInstant(cell: Cell): cell is Exclude<Cell, string | number | boolean | null> {

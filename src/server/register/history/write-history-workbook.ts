@@ -1,4 +1,5 @@
 import exceljs from 'exceljs';
+import { sheetText } from '../../../../shared/kernel/sheet-text.js';
 import type { IncidentHistory } from './history.service.js';
 import { historyNotes, historyTables, type HistoryTable, linesTable } from './history-tables.js';
 
@@ -33,5 +34,5 @@ function addSheet(workbook: exceljs.Workbook, { title, columns, rows }: HistoryT
   page.getRow(1).alignment = { wrapText: true, vertical: 'top' };
   const day = columns.indexOf('Day');
   for (const cells of rows)
-    page.addRow(cells.map((cell, place) => (place === day ? new Date(String(cell)) : cell)));
+    page.addRow(cells.map((cell, place) => (place === day ? new Date(String(cell)) : sheetText(cell))));
 }
