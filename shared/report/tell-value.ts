@@ -9,6 +9,7 @@ import { zoneClock } from '../time/zone-clock.js';
 import { zoneName } from '../time/zone-name.js';
 import type { TermList } from './report-form.js';
 import { tellTerm } from './tell-term.js';
+import { isInstant } from '../time/is-instant.js';
 
 /** With what values are told. */
 export interface Telling {
@@ -18,7 +19,6 @@ export interface Telling {
 
 /** Words by which people say, in a field for words, that a thing is not known. */
 const NOT_KNOWN = /^(?:unknown|not known|nobody knows|cannot be known|unk\.?|n\/k|\?+)\.?$/i;
-const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d.*(?:Z|[+-]\d\d:\d\d)$/;
 
 /**
  * Whether a value says that somebody looked and does not know.
@@ -48,7 +48,7 @@ export function tellValue(value: unknown, telling: Telling): string {
     return telling.terms === 'casualty-types' ? inOrder(told) : told.join('; ');
   }
   if (typeof value === 'string') {
-    return INSTANT.test(value) ? tellTime(value, telling.timeZone) : tellDay(tellTerm(value, telling.terms));
+    return isInstant(value) ? tellTime(value, telling.timeZone) : tellDay(tellTerm(value, telling.terms));
   }
   if (typeof value === 'object' && value !== null) return tellObject(value, telling);
   return String(value);

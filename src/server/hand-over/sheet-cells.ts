@@ -4,6 +4,7 @@ import { readInstant } from '../../../shared/time/read-instant.js';
 import { zoneClock } from '../../../shared/time/zone-clock.js';
 import type { PaperRow } from './paper/blocks.js';
 import { isKnown, isStamp } from './paper/tell-fact.js';
+import { isDay, isInstant } from '../../../shared/time/is-instant.js';
 
 export type PacketCell = string | number | Date;
 
@@ -13,9 +14,6 @@ const LONGEST_CELL = 32_767;
 export function textCell(text: string): string {
   return text.length <= LONGEST_CELL ? text : `${text.slice(0, LONGEST_CELL - 1)}…`;
 }
-
-const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d.*(?:Z|[+-]\d\d:\d\d)$/;
-const DAY = /^\d{4}-\d\d-\d\d$/;
 
 /** Spreadsheets know no zones: the wall clock of the place as a date, to the minute. */
 export function localTimeCell(instant: string | number, timeZone: string): Date {
@@ -35,9 +33,9 @@ export function cellOf(
     return { value: value['amount'], unit: value['unit'] };
   }
   if (isStamp(value)) return { value: localTimeCell(stampInstant(value), timeZone), unit: '' };
-  if (typeof value === 'string' && INSTANT.test(value))
+  if (typeof value === 'string' && isInstant(value))
     return { value: localTimeCell(value, timeZone), unit: '' };
-  if (typeof value === 'string' && DAY.test(value)) return { value: new Date(value), unit: '' };
+  if (typeof value === 'string' && isDay(value)) return { value: new Date(value), unit: '' };
   return { value: textCell(text), unit: '' };
 }
 

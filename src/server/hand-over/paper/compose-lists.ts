@@ -4,6 +4,7 @@ import { nameJurisdiction, nameKind } from '../../../../shared/determination/dut
 import { tellDay } from '../../../../shared/time/tell-time.js';
 import type { Block, PaperRow } from './blocks.js';
 import { nameOf, type Names } from './name-things.js';
+import { isInstant } from '../../../../shared/time/is-instant.js';
 
 /** What the lists of the service are called, by section and list; a list that is not named here by its own name. */
 const LISTS: Readonly<Record<string, string>> = {
@@ -80,7 +81,6 @@ const isUnnamed = (member: string, value: JsonValue, names: Names): boolean =>
   member === 'of' &&
   [value].flat().every((one) => typeof one === 'string' && causeOf(names, one) === undefined);
 
-const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d.*(?:Z|[+-]\d\d:\d\d)$/;
 const SLUG = /^[a-z]+(-[a-z]+)*$/;
 /** `us-tx/accident-report`. */
 const DUTY = /^(us(?:-[a-z]{2})?)\/([a-z-]+)$/;
@@ -91,7 +91,7 @@ function tell(member: string, value: JsonValue, names: Names, timeZone: string):
   }
   if (typeof value === 'boolean') return value ? 'Yes' : 'No';
   if (typeof value === 'string') {
-    if (INSTANT.test(value)) return tellTime(value, timeZone);
+    if (isInstant(value)) return tellTime(value, timeZone);
     const [, place, kind] = DUTY.exec(value) ?? [];
     if (place !== undefined && kind !== undefined) return `${nameKind(kind)}, ${nameJurisdiction(place)}`;
     if (member === 'jurisdiction') return nameJurisdiction(value);

@@ -10,6 +10,7 @@ import { tellTerm } from '../../../../shared/report/tell-term.js';
 import { inOrder, tellTime, tellValue } from '../../../../shared/report/tell-value.js';
 import { tellDay } from '../../../../shared/time/tell-time.js';
 import { nameOf, type Names } from './name-things.js';
+import { isInstant } from '../../../../shared/time/is-instant.js';
 
 /** A field of the packet, with what is needed to tell it. */
 export interface FieldToTell {
@@ -29,8 +30,6 @@ export const MASKED_WORDS: Readonly<Record<Masking, string>> = {
   'no-metadata': 'a copy without what the camera wrote into it',
   blurred: 'a copy with faces covered',
 };
-
-const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d.*(?:Z|[+-]\d\d:\d\d)$/;
 
 /** What is recorded, and how it is known, in words. */
 export function tellFact(field: FieldToTell): { text: string; known: string } {
@@ -74,7 +73,7 @@ function tellPlain(field: FieldToTell, value: JsonValue): string {
   if (typeof value === 'boolean') return valueWord(section, path, value, 'en');
   if (typeof value === 'number') return tellNumber(section, path, value);
   if (typeof value !== 'string') return tellObject(section, path, value, timeZone);
-  if (INSTANT.test(value)) return tellTime(value, timeZone);
+  if (isInstant(value)) return tellTime(value, timeZone);
   if (member === 'states' || member === 'stateOfNumber') return tellTerm(value, 'states');
   return nameOf(names, member, value) ?? tellDay(valueWord(section, path, value, 'en'));
 }
