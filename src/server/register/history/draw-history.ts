@@ -45,7 +45,7 @@ export function drawHistory(
 
 type Cells = HistoryTable['rows'][number];
 
-const GROUP_SHARES = [0.22, 0.1, 0.06, 0.06, 0.08, 0.09, 0.1, 0.18, 0.11] as const;
+const GROUP_SHARES = [0.2, 0.1, 0.06, 0.06, 0.095, 0.085, 0.09, 0.19, 0.12] as const;
 
 /** On paper damage is one cell, as the columns of a workbook would be too narrow to read. */
 function drawTable(paper: Paper, { title, columns, rows }: HistoryTable): void {
@@ -57,7 +57,7 @@ function drawTable(paper: Paper, { title, columns, rows }: HistoryTable): void {
   drawBlock(paper, { ...tableOf(titles, GROUP_SHARES, cells), ...(total && { total }) });
 }
 
-const LINE_SHARES = [0.11, 0.18, 0.26, 0.13, 0.16, 0.16] as const;
+const LINE_SHARES = [0.12, 0.19, 0.24, 0.15, 0.14, 0.16] as const;
 
 function drawLines(paper: Paper, { title, rows }: HistoryTable): void {
   drawBlock(paper, { kind: 'part', title });
