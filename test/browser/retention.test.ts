@@ -87,7 +87,7 @@ describe('what has been kept long enough', () => {
     await page.getByRole('link', { name: 'Kept long enough' }).click();
     await page.getByText('Nothing is due for deletion').waitFor();
     await page.getByText('Nobody has decided anything here yet.').waitFor();
-    await page.getByText('Medical detail').waitFor();
+    await page.getByText('Medical detail').first().waitFor();
     expect(await page.getByText('29 CFR 1910.1020(d)(1)(i)').count()).toBeGreaterThan(0);
     await expectReach(page);
     await open(page, 'Lengthen our own choice');

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { EvidenceSettings } from '../../src/server/evidence/evidence.api.js';
 import { RecordSettings } from '../../src/server/record/record.api.js';
@@ -145,6 +145,7 @@ export function bytesOnDisk(house: House): string {
 }
 
 export function filesUnder(folder: string): string[] {
+  if (!existsSync(folder)) return [];
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .map((name) => join(folder, name))
     .filter((path) => statSync(path).isFile());

@@ -16,43 +16,44 @@ const SPECS: readonly FieldSpec[] = [
   { name: 'reason', label: retention.decide.reason, as: 'text', rows: 2, required: true },
 ];
 
-/** Every kind with its periods, reasons and sources. */
+/** Every period once, with its reason and source, and what is kept for it. */
 export function RetentionKinds({ answer: { kinds, majority } }: { answer: KindsAnswer }) {
-  const chosen = new Set<string>();
+  const periods = new Map(kinds.flatMap((kind) => kind.periods.map((period) => [period.id, period])));
   return (
     <Section title={say.title}>
       <p>{say.lead}</p>
       <p class="quiet">{say.majority(majority.citation)}</p>
-      {kinds.map((kind) => {
-        // A choice that several kinds share is changed in one place.
-        const own = kind.periods.filter(({ id, basis }) => basis === 'choice' && !chosen.has(id));
-        for (const { id } of own) chosen.add(id);
-        return <KindLines key={kind.id} kind={kind} own={own} />;
-      })}
+      <ul class="log">
+        {[...periods.values()].map((period) => (
+          <li key={period.id}>
+            <PeriodLines period={period} kinds={kinds.filter(hasPeriod(period.id))} />
+          </li>
+        ))}
+      </ul>
     </Section>
   );
 }
 
-function KindLines({ kind, own }: { kind: Kind; own: readonly KindPeriod[] }) {
+const hasPeriod =
+  (id: string) =>
+  ({ periods }: Kind): boolean =>
+    periods.some((period) => period.id === id);
+
+function PeriodLines({ period, kinds }: { period: KindPeriod; kinds: readonly Kind[] }) {
+  const { id, months, from, reason, chosenMonths, chosenWhy, basis, version } = period;
   return (
     <>
-      <h3>{kind.title}</h3>
-      <ul>
-        {kind.periods.map((period) => (
-          <li key={period.id}>
-            {say.of(period.months, say.starts[period.from])}. {period.reason}{' '}
-            <span class="quiet">{tellSource(period)}.</span>
-            {period.chosenMonths !== null && (
-              <strong> {say.own(period.chosenMonths, period.chosenWhy ?? '')}</strong>
-            )}
-          </li>
-        ))}
-      </ul>
-      {own.map((period) => (
-        <Fold title={say.lengthen} key={`${period.id} ${period.version}`}>
+      <p>
+        <strong>{say.of(months, say.starts[from])}.</strong> {reason}
+        {chosenMonths !== null && <strong> {say.own(chosenMonths, chosenWhy ?? '')}</strong>}
+      </p>
+      <p class="quiet">{[tellSource(period), ...(period.doubts ?? [])].join('. ')}</p>
+      <p class="quiet">{say.keptFor(kinds.map(({ title }) => title))}</p>
+      {basis === 'choice' && (
+        <Fold title={say.lengthen} key={`${id} ${version}`}>
           {() => <Lengthen period={period} />}
         </Fold>
-      ))}
+      )}
     </>
   );
 }

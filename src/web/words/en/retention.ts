@@ -80,6 +80,7 @@ export const retention = {
     lead: 'The longest period that applies or may apply counts. A period of a law is not for the business to change; its own choice can be made longer, never shorter.',
     majority: (citation: string) =>
       `Periods of a minor begin when they come of age (${citation}). Of somebody whose age nobody knows, as if they had been born on the day.`,
+    keptFor: (kinds: readonly string[]) => `So are kept: ${kinds.join('; ')}.`,
     own: (months: number, why: string) => `Lengthened to ${tellMonths(months)}: ${why}`,
     lengthen: 'Lengthen our own choice',
     months: 'Months',
