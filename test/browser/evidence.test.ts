@@ -278,6 +278,9 @@ describe('the history and the whole record', () => {
     const people = await page.locator('.record-sheet', { hasText: 'Rena Moss' }).innerText();
     expect(people).toMatch(/On which craft\s+PWC 7/);
     await page.getByText('There was no file.').waitFor();
+    const then = page.getByRole('region', { name: 'What the law called for' });
+    await then.getByText(/^Determination \d+, /).waitFor();
+    await page.getByRole('region', { name: 'Holds' }).getByText('Nothing was held.').waitFor();
     await expectReach(page);
     expect(await smallTargets(page)).toEqual([]);
     await takePictures(page, 'record-as-of');

@@ -2,7 +2,7 @@ import { beforeAll, expect, it } from 'vitest';
 import { type Browser, change, create, describeHouse } from '../accounts/house.js';
 import { bodyOf, evidenceOf, upload } from '../evidence/evidence-desk.js';
 import { sample } from '../evidence/samples.js';
-import { IncidentCase } from './incident-case.js';
+import { IncidentCase, operatorOf, peopleWith, told } from './incident-case.js';
 
 const FEDERAL = 'us/accident-report';
 const LISTS = [
@@ -14,6 +14,7 @@ const LISTS = [
   'filings',
   'legal-calls',
 ];
+const STITCHED = operatorOf('PWC-7', { outcome: told('injured'), care: told('beyond-first-aid') });
 const PHOTO = sample('photo-with-position.jpg');
 
 describeHouse('evidence, things, decisions and filings as of a moment', (house) => {
@@ -123,8 +124,31 @@ describeHouse('evidence, things, decisions and filings as of a moment', (house) 
     expect(JSON.stringify(await listed('evidence', first))).not.toContain('The bow');
   });
 
+  it('shows what was determined and held then', async () => {
+    const asOf = async (what: string, at: string, status = 200): Promise<unknown> =>
+      (await manager.get(`/api/incidents/${one.id}/${what}?at=${at}`).expect(status)).body as unknown;
+    const [before] = moments;
+    const federal = (outcome: string) => ({
+      determination: {
+        duties: expect.arrayContaining([expect.objectContaining({ id: FEDERAL, outcome })]) as object[],
+      },
+    });
+    const quiet = moment();
+    // Treatment beyond first aid (33 CFR 173.55(a)(2)); it also begins a hold.
+    await one.write('people', peopleWith([STITCHED]));
+    const hurt = moment();
+    expect(await asOf('determination', '2020-01-01T00:00:00Z', 404)).toMatchObject({ status: 404 });
+    expect(await asOf('determination', quiet)).toMatchObject(federal('not-required'));
+    expect(await asOf('determination', hurt)).toMatchObject(federal('required'));
+    const now = await manager.get(`/api/incidents/${one.id}/determination`).expect(200);
+    expect(await asOf('determination', hurt)).toEqual(now.body);
+    expect(await asOf('holds', before)).toEqual({ held: false, holds: [], withdrawals: [] });
+    expect(await asOf('holds', quiet)).toMatchObject({ held: false, holds: [] });
+    expect(await asOf('holds', hurt)).toMatchObject({ held: true, holds: [{ cause: 'beyond-first-aid' }] });
+  });
+
   it('names what is no moment', async () => {
-    for (const list of LISTS) {
+    for (const list of [...LISTS, 'determination', 'holds']) {
       const answer = await manager.get(`/api/incidents/${one.id}/${list}?at=yesterday`).expect(422);
       expect(answer.body).toMatchObject({ source: 'query', errors: [{ pointer: '/at' }] });
     }

@@ -77,9 +77,12 @@ export class Determinations {
     this.whileStanding.push(listener);
   }
 
-  /** The latest; null only for an incident from before determinations were kept. */
-  current(incidentId: string): Promise<StoredDetermination | null> {
-    return this.rows.current(incidentId);
+  /**
+   * The latest, or the latest at a moment (RFC 3339); null only where none had been made by then, and for an incident
+   * from before determinations were kept.
+   */
+  current(incidentId: string, at?: string): Promise<StoredDetermination | null> {
+    return this.rows.current(incidentId, at);
   }
 
   find(incidentId: string, sequence: number): Promise<StoredDetermination | null> {

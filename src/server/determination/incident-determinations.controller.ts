@@ -32,16 +32,18 @@ export class IncidentDeterminationsController {
   @MayUse(...READERS)
   @ApiOperation({
     operationId: 'determineIncident',
-    summary: 'What the law calls for on the record as it stands',
+    summary: 'What the law calls for on the record as it stands, or what was determined by a moment',
     description: ONE,
   })
+  @ApiQuery({ name: 'at', required: false, description: 'As of which instant; now, without one.' })
   @ApiOkResponse({ description: 'The one that stands.', content: { 'application/json': { schema: STORED } } })
   async current(
     @Res({ passthrough: true }) reply: FastifyReply,
     @Param('id') id: string,
+    @Query() query: unknown,
     @CurrentActor() actor: Actor,
   ) {
-    return answerVersioned(reply, await this.determinations.current(id, actor));
+    return answerVersioned(reply, await this.determinations.current(id, query, actor));
   }
 
   @Get('determinations')

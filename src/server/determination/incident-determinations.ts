@@ -2,6 +2,8 @@ import { Injectable } from '@nestjs/common';
 import type { Outcome } from '../../../shared/determination/determination.js';
 import { listAssumptions } from '../../../shared/record/list-assumptions.js';
 import { type Page, readPageQuery } from '../../../shared/wire/page-query.dto.js';
+import { AsOfDto } from '../../../shared/wire/record-queries.dto.js';
+import { readRecordInput } from '../../../shared/wire/record-reading.js';
 import type { Actor } from '../accounts/accounts.api.js';
 import { pageOf, pageRequest } from '../platform/http/cursor.js';
 import { readInput } from '../platform/http/read-input.js';
@@ -30,12 +32,14 @@ export class IncidentDeterminations {
     private readonly access: IncidentAccess,
   ) {}
 
-  /** The one that stands, with what the facts assume where the record is silent. */
-  async current(incidentId: string, actor: Actor) {
+  /** The one that stands or stood at a moment, with what the facts assume where the record is silent. */
+  async current(incidentId: string, query: unknown, actor: Actor) {
+    const { at } = readInput(readRecordInput(AsOfDto, query), 'query');
     await this.access.read(incidentId, actor);
-    const stored = await this.determinations.current(incidentId);
-    const assumptions = listAssumptions(await this.sections.record(incidentId));
-    return { ...shown(stored ?? none()), assumptions };
+    // Before the first determination there may be no record either.
+    const stored = (await this.determinations.current(incidentId, at)) ?? none();
+    const assumptions = listAssumptions(await this.sections.record(incidentId, at));
+    return { ...shown(stored), assumptions };
   }
 
   async list(incidentId: string, query: unknown, actor: Actor): Promise<Page<DeterminationLine>> {

@@ -1,11 +1,12 @@
-import { Body, Controller, Get, Headers, HttpCode, Param, Post } from '@nestjs/common';
-import { ApiBody, ApiOperation, ApiResponse, ApiTags } from '@nestjs/swagger';
+import { Body, Controller, Get, Headers, HttpCode, Param, Post, Query } from '@nestjs/common';
+import { ApiBody, ApiOperation, ApiQuery, ApiResponse, ApiTags } from '@nestjs/swagger';
 import {
   AcknowledgeHoldDto,
   NameCustodianDto,
   ReleaseHoldDto,
   StartHoldDto,
 } from '../../../shared/wire/record-holds.dto.js';
+import { AsOfDto } from '../../../shared/wire/record-queries.dto.js';
 import { readRecordInput } from '../../../shared/wire/record-reading.js';
 import { type Actor, CurrentActor } from '../accounts/accounts.api.js';
 import { readIdempotencyKey } from '../platform/http/idempotency-key.js';
@@ -26,9 +27,11 @@ export class HoldsController {
     operationId: 'listHolds',
     summary: 'Whether everything has to be kept, since when and why, and who has acknowledged it',
   })
+  @ApiQuery({ name: 'at', required: false, description: 'As of which instant; now, without one.' })
   @ApiResponse(answerOf(HOLDS))
-  list(@Param('id') id: string, @CurrentActor() actor: Actor) {
-    return this.holds.list(id, actor);
+  list(@Param('id') id: string, @Query() query: unknown, @CurrentActor() actor: Actor) {
+    const { at } = readInput(readRecordInput(AsOfDto, query), 'query');
+    return this.holds.list(id, actor, at);
   }
 
   @Post()

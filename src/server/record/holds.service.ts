@@ -28,9 +28,10 @@ export class HoldsService {
     private readonly clock: Clock,
   ) {}
 
-  async list(incidentId: string, actor: Actor) {
+  /** As they stand, or as of a moment. */
+  async list(incidentId: string, actor: Actor, at?: string) {
     await this.access.read(incidentId, actor);
-    const section = await this.holds.of(incidentId);
+    const section = await this.holds.of(incidentId, at);
     return { held: isHeld(section), holds: section.holds ?? [], withdrawals: section.withdrawals ?? [] };
   }
 

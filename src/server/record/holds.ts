@@ -59,8 +59,9 @@ export class Holds {
     return isHeld(await this.of(incidentId));
   }
 
-  of(incidentId: string): Promise<HoldsSection> {
-    return this.sections.read<HoldsSection>(incidentId, 'holds');
+  /** As they stand, or as of a moment (RFC 3339). */
+  of(incidentId: string, at?: string): Promise<HoldsSection> {
+    return this.sections.read<HoldsSection>(incidentId, 'holds', at);
   }
 
   /** Begins holds, within a unit of work; managers are custodians of each from the start. */

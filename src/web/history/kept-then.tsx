@@ -14,7 +14,7 @@ import { tellInstant } from '../look/tell-instant.js';
 import { evidence as sayEvidence } from '../words/evidence.js';
 import { wholeRecord as say } from '../words/history.js';
 
-interface KeptThenProps {
+export interface KeptThenProps {
   readonly incident: string;
   /** `?at=` of the moment; empty for now. */
   readonly query: string;

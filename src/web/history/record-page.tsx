@@ -11,6 +11,8 @@ import { ownZone, tellInstant } from '../look/tell-instant.js';
 import { nowByService } from '../look/use-now.js';
 import { zoneOf } from '../officer/read-record.js';
 import { history as sayHistory, wholeRecord as say } from '../words/history.js';
+import { DeterminedThen } from './determined-then.js';
+import { HeldThen } from './held-then.js';
 import { KeptThen } from './kept-then.js';
 import type { RecordAnswer } from './history-answers.js';
 import { MomentForm } from './moment-form.js';
@@ -66,7 +68,9 @@ export default function RecordPage({ params: { id = '' } }: PageProps) {
           timeZone={timeZone}
         />
       ))}
+      <DeterminedThen incident={id} query={query} timeZone={timeZone} />
       <KeptThen incident={id} query={query} timeZone={timeZone} />
+      <HeldThen incident={id} query={query} timeZone={timeZone} />
     </Page>
   );
 }

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { LessThan } from 'typeorm';
+import { LessThan, LessThanOrEqual } from 'typeorm';
 import { UnitOfWork } from '../../platform/database/unit-of-work.js';
 import { DeterminationRow, LawAppliedRow } from './determination.row.js';
 
@@ -9,9 +9,10 @@ const LAW = 'law';
 export class DeterminationsRepository {
   constructor(private readonly unitOfWork: UnitOfWork) {}
 
-  current(incidentId: string): Promise<DeterminationRow | null> {
+  /** The latest; as of a moment, the latest that had been made by then. */
+  current(incidentId: string, at?: string): Promise<DeterminationRow | null> {
     return this.unitOfWork.manager.findOne(DeterminationRow, {
-      where: { incidentId },
+      where: { incidentId, ...(at === undefined ? {} : { madeAt: LessThanOrEqual(at) }) },
       order: { sequence: 'DESC' },
     });
   }

@@ -44,6 +44,10 @@ export const wholeRecord = {
   historyOf: (title: string) => `History of ${title}`,
   files: 'Photographs and files',
   noFiles: 'There was no file.',
+  determined: 'What the law called for',
+  notDetermined: 'Nothing was determined by then.',
+  due: (time: string) => `due ${time}`,
+  notHeld: 'Nothing was held.',
   item: (number: number) => `No. ${number}`,
 };
 

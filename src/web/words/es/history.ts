@@ -45,5 +45,9 @@ export const wholeRecord: WholeRecordText = {
   historyOf: (title) => `Historial de ${title}`,
   files: 'Fotos y archivos',
   noFiles: 'No había ningún archivo.',
+  determined: 'Lo que pedía la ley',
+  notDetermined: 'Hasta entonces no se había determinado nada.',
+  due: (time) => `vence ${time}`,
+  notHeld: 'No se retenía nada.',
   item: (number) => `N.º ${number}`,
 };
