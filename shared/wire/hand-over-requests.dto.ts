@@ -2,7 +2,7 @@ import { type Recipient, RECIPIENTS } from '../hand-over/hand-over-profile.js';
 import type { SenderChoices } from '../hand-over/sender-choices.js';
 import { wholeNumber, words } from './fleet-values.js';
 import { Items, Needed, Value } from './record-members.js';
-import { id, oneOf } from './record-values.js';
+import { id, listOf, oneOf } from './record-values.js';
 
 const pixels = wholeNumber(0, 100_000, 'a number of pixels');
 const extent = wholeNumber(1, 100_000, 'a number of pixels');
@@ -69,6 +69,10 @@ export class PacketDraftDto {
 
   @Items(() => StrangersDto)
   strangers?: StrangersDto[];
+
+  /** Texts that were shown as telling what the profile keeps, read, and let go all the same. */
+  @Value(listOf(words('a field such as account:/whatHappened', 300), 'fields'))
+  read?: string[];
 }
 
 /** That somebody outside has a packet, and with it the head of the log. */

@@ -42,6 +42,9 @@ beforeAll(async () => {
   await write(asManager, incident, 'craft', {
     craft: [{ id: 'c1', ours: true, fleetCraft: seven, name: 'PWC 7' }],
   });
+  await write(asManager, incident, 'timeline', {
+    entries: [{ id: 't1', what: 'She got stitches at ten, said her husband.' }],
+  });
   await privilegedNote(asManager, incident, lawyer.id);
   await upload(asManager, incident, PHOTO, { name: 'dock.jpg', about: { people: [] } });
 });
@@ -86,6 +89,23 @@ describe('hand-overs', () => {
     await page.getByText('One part is covered.').waitFor();
     await page.getByText('Masked: a copy with parts covered').waitFor();
     await page.getByLabel('From the left').fill('3');
+    // A text may tell what has a field of its own that stays: it is read first.
+    await page.getByRole('heading', { name: 'Read these before they leave' }).waitFor();
+    await page.locator('mark').getByText('stitches').waitFor();
+    await page.getByRole('button', { name: 'Make the packet' }).click();
+    await page.getByText('Read each first: hold it back, or say that it may leave.').waitFor();
+    await page
+      .getByRole('button', { name: /^Hold it back: .*\(t1\)$/ })
+      .first()
+      .click();
+    await expect.poll(() => page.getByRole('heading', { name: 'Read these' }).count()).toBe(0);
+    await page
+      .getByRole('button', { name: /^As the profile has it: .*\(t1\)$/ })
+      .first()
+      .click();
+    await page.getByText('One is not decided yet.').waitFor();
+    await page.getByRole('button', { name: /^I read it: it may leave .*\(t1\)\)$/ }).click();
+    await page.getByText('All are decided.').waitFor();
     await expectReach(page);
     await takePictures(page, 'hand-over-preview');
     await page.getByRole('button', { name: 'Make the packet' }).click();
@@ -118,6 +138,8 @@ describe('hand-overs', () => {
     await page.getByText('14 March 1987').waitFor();
     await page.getByRole('button', { name: 'Make the packet' }).click();
     await page.getByText('Say why: the profile keeps it.').waitFor();
+    await page.getByRole('button', { name: /^I read it: it may leave .*\(t1\)\)$/ }).click();
+    await page.getByText('All are decided.').waitFor();
     await expectReach(page);
     await page.getByLabel('Why it leaves: People: Date of birth (p1)').fill('The course is about ages.');
     await page.getByRole('button', { name: 'Make the packet' }).click();

@@ -1,7 +1,7 @@
 import { beforeAll, expect, it } from 'vitest';
 import { RECIPIENTS } from '../../shared/hand-over/hand-over-profile.js';
 import { type Browser, create, describeHouse } from '../accounts/house.js';
-import { bodyOf } from '../follow-up/desk.js';
+import { bodyOf, write } from '../follow-up/desk.js';
 import { archiveOf, draftFor, makePacket, PLANTED, plantedIncident, privilegedNote } from './packet-desk.js';
 import { textOfZip } from './read-zip.js';
 
@@ -56,6 +56,34 @@ describeHouse('what a packet holds by choice', (house) => {
       const made = await makePacket(manager, incident, draft);
       expect(await textOfZip(await archiveOf(manager, incident, made))).not.toContain(PLANTED.privileged);
     }
+  });
+
+  it('names texts that may tell what stays, to be read or held back, and keeps which were read', async () => {
+    const entries = [
+      { id: 't1', what: 'She got stitches at ten.' },
+      { id: 't2', what: 'She vomited on the dock.' },
+    ];
+    await write(manager, incident, 'timeline', { entries });
+    const preview = async (more: object) => {
+      const path = `/api/incidents/${incident}/packet-previews`;
+      const answer = await manager.post(path).send(draftFor('insurer', more)).expect(200);
+      return bodyOf<{ cautions: object[] }>(answer).cautions;
+    };
+    const of = (id: string, said: string) => {
+      return { section: 'timeline', path: `/entries/${id}/what`, tells: 'medical', said };
+    };
+    expect(await preview({})).toEqual([of('t1', 'stitches'), of('t2', 'vomited')]);
+    const first = 'timeline:/entries/t1/what';
+    const choices = [{ id: 'c1', what: first, does: 'stays' }];
+    expect(await preview({ choices })).toEqual([of('t2', 'vomited')]);
+    expect(await preview({ choices: [{ id: 'c1', what: 'medical', does: 'goes' }] })).toEqual([]);
+    const packet = await makePacket(manager, incident, draftFor('insurer', { read: [first] }));
+    expect(packet.cautions.map(({ what, read }) => [what, read])).toEqual([
+      [first, true],
+      ['timeline:/entries/t2/what', false],
+    ]);
+    const held = await makePacket(manager, incident, draftFor('insurer', { choices }));
+    expect(await textOfZip(await archiveOf(manager, incident, held))).not.toContain('stitches');
   });
 
   it('is shown item by item before it is made', async () => {

@@ -71,6 +71,7 @@ export interface Packet {
   head: { size: number; root: string };
   privileged: boolean;
   overrides: { what: string; reason: string }[];
+  cautions: { what: string; read: boolean }[];
   looks: { by: { person: string } }[];
   deliveries: { to: string }[];
 }

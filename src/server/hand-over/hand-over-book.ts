@@ -14,6 +14,14 @@ export interface Override {
   reason: string;
 }
 
+/** A text that left and may tell what the profile keeps; whether the sender said to have read it. */
+export interface KeptCaution {
+  id: string;
+  what: string;
+  tells: string;
+  read: boolean;
+}
+
 /** That somebody outside has the packet, and with it the head of the log. */
 export interface Delivery {
   id: string;
@@ -62,6 +70,8 @@ export interface KeptPacket {
   /** Of its head, and why there is none where one was asked for. */
   stamp?: KeptStamp;
   unstamped?: Unstamped;
+  /** Absent in packets made before it was looked for. */
+  cautions?: KeptCaution[];
   deliveries: Delivery[];
   looks: Look[];
 }

@@ -1,3 +1,4 @@
+import { SENSITIVE } from '../../../shared/hand-over/find-sensitive-text.js';
 import { MASKINGS, RECIPIENTS } from '../../../shared/hand-over/hand-over-profile.js';
 import { UNSTAMPED } from '../../../shared/hand-over/packet.js';
 import { PacketDeliveryDto, PacketDraftDto } from '../../../shared/wire/hand-over-requests.dto.js';
@@ -36,6 +37,7 @@ const PACKET = object(
   {
     stamp: object({ at: instant, authority: text }),
     unstamped: { enum: UNSTAMPED, description: 'Why its head has no time stamp although one was asked for.' },
+    cautions: listOf(object({ id: text, what: text, tells: { enum: SENSITIVE }, read: { type: 'boolean' } })),
   },
 );
 
@@ -81,6 +83,7 @@ export const HAND_OVER_SCHEMAS: Record<string, Schema> = {
       ),
     ),
     others: listOf(object({ kind: text, count, ...VERDICT })),
+    cautions: listOf(object({ section: text, path: text, tells: { enum: SENSITIVE }, said: text })),
     withheld: listOf(WITHHELD),
     kinds: listOf(object({ kind: text, what: text })),
   }),

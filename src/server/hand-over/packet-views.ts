@@ -1,10 +1,10 @@
 import type { FieldKinds, Profile } from '../../../shared/hand-over/hand-over-profile.js';
-import type { KeptPacket } from './hand-over-book.js';
+import type { KeptCaution, KeptPacket } from './hand-over-book.js';
 import type { PacketPlan } from './plan-packet.js';
 
 /** What would leave, item by item, for whoever is about to send it. */
 export function previewOf(
-  { fields, files, others, withheld }: PacketPlan,
+  { fields, files, others, cautions, withheld }: PacketPlan,
   { title, minors }: Profile,
   { kinds, attachments }: FieldKinds,
 ) {
@@ -33,6 +33,7 @@ export function previewOf(
       ...verdict,
     })),
     others: others.map(({ kind, count, verdict }) => ({ kind, count, ...verdict })),
+    cautions,
     withheld: withheld.withheld,
     kinds: [...kinds, ...attachments].map(({ kind, what }) => ({ kind, what })),
   };
@@ -43,4 +44,12 @@ export function packetView(packet: KeptPacket) {
   const { stamp, ...seen } = packet;
   const told = stamp === undefined ? {} : { stamp: { at: stamp.at, authority: stamp.authority } };
   return { ...seen, ...told, version: 1 + packet.deliveries.length };
+}
+
+/** What the book keeps of the texts that may tell too much: not their words, which stand in the packet. */
+export function keptCautions(cautions: PacketPlan['cautions'], read: readonly string[]): KeptCaution[] {
+  return cautions.map(({ section, path, tells }, place) => {
+    const what = `${section}:${path}`;
+    return { id: `t${place + 1}`, what, tells, read: read.includes(what) };
+  });
 }

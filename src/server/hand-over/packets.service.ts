@@ -26,7 +26,7 @@ import { asJson, packetDocuments } from './packet-documents.js';
 import { packetSums } from './packet-readme.js';
 import { PacketFileMissingError, PacketStore } from './packet-store.js';
 import { paperPictures } from './paper-pictures.js';
-import { packetView, previewOf } from './packet-views.js';
+import { keptCautions, packetView, previewOf } from './packet-views.js';
 import { type PacketPlan, planPacket } from './plan-packet.js';
 import { signedBy } from './signed-by.js';
 import { TimeStamps, withStamp } from './time-stamp/time-stamps.js';
@@ -131,7 +131,7 @@ export class PacketsService {
   private async pack(
     { matter, profile, plan }: Planned,
     overrides: Override[],
-    { recipient, name, purpose }: PacketDraftDto,
+    { recipient, name, purpose, read = [] }: PacketDraftDto,
     actor: PersonActor,
   ): Promise<{ packet: Omit<KeptPacket, 'id'>; files: ManifestFile[] }> {
     const number = randomUUID();
@@ -176,6 +176,7 @@ export class PacketsService {
     const privileged = plan.record.attachments['privileged'] !== undefined;
     const packet = {
       ...{ number, recipient, name, purpose, madeAt, by, head: about.head, privileged, overrides },
+      cautions: keptCautions(plan.cautions, read),
       ...{
         manifest: kept.sha256,
         manifestSize: kept.size,

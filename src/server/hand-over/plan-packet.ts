@@ -5,6 +5,7 @@ import { type DecidedFile, decideFile } from '../../../shared/hand-over/decide-f
 import { earlierHeads } from '../../../shared/hand-over/earlier-heads.js';
 import { decideItem, type Verdict } from '../../../shared/hand-over/decide-item.js';
 import type { Profile } from '../../../shared/hand-over/hand-over-profile.js';
+import { type Caution, findCautions } from '../../../shared/hand-over/find-cautions.js';
 import { listWithheld, type OtherWithheld } from '../../../shared/hand-over/list-withheld.js';
 import { maskNames } from '../../../shared/hand-over/mask-value.js';
 import type { PacketProof, PacketRecord, Withheld } from '../../../shared/hand-over/packet.js';
@@ -12,7 +13,9 @@ import { proveShown } from '../../../shared/hand-over/prove-shown.js';
 import type { SenderChoices } from '../../../shared/hand-over/sender-choices.js';
 import { standingFilings, type Filing } from '../../../shared/decision/filing.js';
 import type { RequestsSection } from '../../../shared/record/legal-request.js';
+import type { IncidentRecord } from '../../../shared/record/incident-record.js';
 import type { JsonValue } from '../../../shared/record/json-value.js';
+import { whenItHappened } from '../../../shared/record/when-it-happened.js';
 import type { HandOverForms } from './hand-over-forms.js';
 import type { Matter } from './matter-reader.js';
 
@@ -28,6 +31,8 @@ export interface PacketPlan {
   readonly fields: readonly DecidedField[];
   readonly files: readonly DecidedFile[];
   readonly others: readonly DecidedOther[];
+  /** Texts to be read before they leave. */
+  readonly cautions: readonly Caution[];
   readonly record: PacketRecord;
   readonly withheld: Withheld;
   readonly proof: PacketProof;
@@ -73,6 +78,7 @@ export function planPacket(
     fields,
     files,
     others,
+    cautions: findCautions(fields, yearOf(record), profile, sender),
     withheld: listWithheld(
       fields,
       files,
@@ -119,6 +125,8 @@ export function planPacket(
     },
   };
 }
+
+const yearOf = (record: IncidentRecord): number => Number(whenItHappened(record).occurredAt.slice(0, 4));
 
 function determinationOf({ determination }: Matter, names: readonly string[]): JsonValue {
   if (determination === null) return null;

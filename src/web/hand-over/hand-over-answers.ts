@@ -1,3 +1,4 @@
+import type { Caution } from '../../../shared/hand-over/find-cautions.js';
 import type { Masking, Recipient } from '../../../shared/hand-over/hand-over-profile.js';
 import type { Unstamped } from '../../../shared/hand-over/packet.js';
 import type { JsonValue } from '../../../shared/record/json-value.js';
@@ -41,6 +42,8 @@ export interface PreviewAnswer {
   readonly fields: readonly FieldView[];
   readonly files: readonly FileView[];
   readonly others: readonly OtherView[];
+  /** Texts to be read before they leave. */
+  readonly cautions: readonly Caution[];
   readonly kinds: readonly { readonly kind: string; readonly what: string }[];
 }
 

@@ -8,6 +8,7 @@ import { Field } from '../look/field.js';
 import { ErrorState, Loading, Note } from '../look/notes.js';
 import { Select } from '../look/select.js';
 import { handOver as say } from '../words/hand-over.js';
+import { CautionsList, unreadIn } from './cautions-list.js';
 import { ChangedList } from './changed-list.js';
 import type { PacketView, PeopleAnswer, PreviewAnswer } from './hand-over-answers.js';
 import { draftBody, EMPTY_DRAFT, type PacketDraft } from './packet-draft.js';
@@ -59,9 +60,11 @@ export function MakePacket({ id, purpose = '' }: { id: string; purpose?: string 
     if (draft.name.trim() !== '' && draft.purpose.trim() !== '') await look(draft);
   };
   const unreasoned = preview === null ? [] : unreasonedIn(draft, preview);
+  const unread = preview === null ? [] : unreadIn(preview, draft.read);
   const make = async (): Promise<void> => {
     setPressed(true);
-    if (unreasoned.length > 0 || draft.name.trim() === '' || draft.purpose.trim() === '') return;
+    if (unreasoned.length > 0 || unread.length > 0 || draft.name.trim() === '' || draft.purpose.trim() === '')
+      return;
     const body = draftBody(draft);
     const answer = await making.tell<PacketView>(
       `${path}/packets`,
@@ -82,7 +85,7 @@ export function MakePacket({ id, purpose = '' }: { id: string; purpose?: string 
           legend={say.recipient}
           options={RECIPIENTS.map((value) => ({ value, label: say.recipients[value] }))}
           value={draft.recipient}
-          onChoose={(recipient) => choose({ recipient, choices: [], person: '' })}
+          onChoose={(recipient) => choose({ recipient, choices: [], person: '', read: [] })}
         />
         <Field
           label={say.toName}
@@ -124,6 +127,7 @@ export function MakePacket({ id, purpose = '' }: { id: string; purpose?: string 
             onReason={setDraft}
             missing={pressed ? unreasoned : []}
           />
+          <CautionsList id={id} preview={preview} draft={draft} onChange={change} pressed={pressed} />
           {preview.others.some(({ kind, does }) => kind === 'privileged' && does === 'goes') && (
             <p class="quiet">{say.privilegedNote}</p>
           )}

@@ -11,6 +11,8 @@ export interface PacketDraft {
   readonly choices: readonly Choice[];
   /** By file: where strangers are; an empty list says that somebody looked. */
   readonly strangers: Readonly<Record<string, readonly Region[]>>;
+  /** Texts that may tell too much, were read, and are let go. */
+  readonly read: readonly string[];
 }
 
 export const EMPTY_DRAFT: PacketDraft = {
@@ -20,10 +22,19 @@ export const EMPTY_DRAFT: PacketDraft = {
   person: '',
   choices: [],
   strangers: {},
+  read: [],
 };
 
 /** As the service takes it; without reasons where nobody wrote one. */
-export function draftBody({ recipient, name, purpose, person, choices, strangers }: PacketDraft): object {
+export function draftBody({
+  recipient,
+  name,
+  purpose,
+  person,
+  choices,
+  strangers,
+  read,
+}: PacketDraft): object {
   return {
     recipient,
     name: name.trim(),
@@ -35,6 +46,7 @@ export function draftBody({ recipient, name, purpose, person, choices, strangers
       does,
       ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
     })),
+    read,
     strangers: Object.entries(strangers).map(([id, regions]) => ({
       id,
       regions: regions.map((region, place) => ({ id: `r${place + 1}`, ...region })),
