@@ -117,10 +117,16 @@ function share(name: string, aim: number, rounds: readonly (readonly [number, nu
   );
 }
 
+const creates = await durableCreate();
 share(
   'Durable creates of 50 clients, against the same statements by hand on bare Fastify',
   0.8,
-  await durableCreate(),
+  creates.bare,
+);
+share(
+  'The same, against a hand that also determines, commits and hashes as each create must',
+  0.8,
+  creates.lawful,
 );
 share(
   'Register pages of 25 at 100,000 incidents, against SQL by hand on bare Fastify',
