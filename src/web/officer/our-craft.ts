@@ -57,10 +57,15 @@ function ourCraft(one: Partial<Craft>, id: string | null, fleet: FleetCraft | un
       one.colours ?? fleet?.colours?.join(' and '),
     ),
     hullNumber: valueOf(one.hullNumber) ?? fleet?.hullNumber ?? null,
-    registrationNumber: registered === undefined ? null : lineOf(registered, state && `(${state})`),
+    registrationNumber: registered === undefined ? null : withState(registered, state),
     owner: lineOf(one.ownerName, one.ownerContact),
     insurer: one.insurer ?? null,
   };
+}
+
+/** Numbers begin with their state (33 CFR 174.23, from memory), so that it is said of others alone. */
+function withState(number: string, state: string | undefined): string {
+  return state === undefined || number.startsWith(state) ? number : `${number} (${state})`;
 }
 
 /** A craft as an addition to the record names it: by its id, or whole where the call alone names it. */
