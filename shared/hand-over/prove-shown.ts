@@ -1,3 +1,4 @@
+import { hideFields, namedFields } from '../proof/hash-amendment.js';
 import { type MerkleTree, headAt, type LogHead } from '../proof/merkle-log.js';
 import { proveConsistency } from '../proof/prove-consistency.js';
 import { proveInclusion } from '../proof/prove-inclusion.js';
@@ -44,7 +45,7 @@ export function proveShown(
   );
   const latest = new Map<string, number>();
   for (const { amendment } of entries) {
-    for (const { path } of amendment.fields)
+    for (const { path } of namedFields(amendment))
       latest.set(keyOf(amendment.header.section, path), sequenceOf(amendment));
   }
   const head = headAt(tree);
@@ -58,7 +59,9 @@ export function proveShown(
     if (ofFields.length === 0) return [];
     const beside = shown.filter((value) => isBeside(value, reasons, authors));
     const path = proveInclusion(tree, sequence - 1);
-    return [{ amendment, leafHash, path, shown: [...beside, ...ofFields] }];
+    const leaving = [...beside, ...ofFields];
+    const named = new Set(leaving.map((value) => (value.of === 'reason' ? '' : value.path)));
+    return [{ amendment: hideFields(amendment, (one) => named.has(one)), leafHash, path, shown: leaving }];
   });
   return {
     format: PROOF_FORMAT,

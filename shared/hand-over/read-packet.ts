@@ -102,7 +102,7 @@ function isProven(one: Members): boolean {
     typeof sequence === 'number' &&
     isText(section) &&
     isText(leafHash) &&
-    isListOf(amendment['fields'], (field) => isText(field['path'])) &&
+    isListOf(amendment['fields'], (field) => isText(field['path']) || isText(field['digest'])) &&
     isListOf(shown, (value) => isText(value['of']) && isText(value['salt']) && 'value' in value)
   );
 }

@@ -1,5 +1,5 @@
 import { verifyField, type Opening } from './commit-field.js';
-import { hashAmendment, REASON_PATH, type Amendment } from './hash-amendment.js';
+import { hashAmendment, namedFields, REASON_PATH, type Amendment } from './hash-amendment.js';
 import { UnprovableError } from './unprovable-error.js';
 
 /** Which commitment of an amendment a shown value opens. */
@@ -49,7 +49,7 @@ export function verifyAmendment({ amendment, leafHash, shown }: LogEntry): Amend
     if (!(error instanceof UnprovableError)) throw error;
     faults.push({ code: 'leaf-unreadable', sequence, pointer: error.pointer, problem: error.problem });
   }
-  const committed = new Map(amendment.fields.map((change) => [change.path, change]));
+  const committed = new Map(namedFields(amendment).map((change) => [change.path, change]));
   for (const value of shown) {
     const commitment =
       value.of === 'reason' ? amendment.header.reason : committed.get(value.path)?.[value.of];

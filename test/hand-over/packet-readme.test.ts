@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { namedFields } from '../../shared/proof/hash-amendment.js';
 import type { Manifest, PacketProof } from '../../shared/hand-over/packet.js';
 import { House } from '../accounts/house.js';
 import { upload } from '../evidence/evidence-desk.js';
@@ -80,12 +81,18 @@ describe('what the README of a packet says to do', () => {
         const held =
           field.of === 'reason'
             ? amendment.header.reason
-            : amendment.fields.find((change) => change.path === field.path)?.[field.of];
+            : namedFields(amendment).find((change) => change.path === field.path)?.[field.of];
         expect(sha256(plain(['incident-desk/field/1', salt, name, value])).toString('hex')).toBe(held);
         shown += 1;
       }
-      const fields = [...amendment.fields].sort((a, b) => (a.path < b.path ? -1 : 1));
-      const leaf = plain({ ...amendment, fields, format: 'incident-desk/amendment/1' });
+      const fields = amendment.fields
+        .map((line) =>
+          'digest' in line
+            ? line.digest
+            : sha256(plain(['incident-desk/change/1', line.path, line.from, line.to])).toString('hex'),
+        )
+        .sort();
+      const leaf = plain({ ...amendment, fields, format: 'incident-desk/amendment/2' });
       let node = sha256(Buffer.of(0), leaf);
       expect(node.toString('hex')).toBe(one.leafHash);
       // RFC 9162, 2.1.3.2, which says how the path of RFC 6962, 2.1.1 is walked.

@@ -1,13 +1,22 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { amendmentBytes, hashAmendment, type Amendment } from '../../shared/proof/hash-amendment.js';
+import {
+  amendmentBytes,
+  hashAmendment,
+  hideFields,
+  type Amendment,
+} from '../../shared/proof/hash-amendment.js';
 import { UnprovableError } from '../../shared/proof/unprovable-error.js';
 
 const A = 'a'.repeat(64);
 const B = 'b'.repeat(64);
 const C = 'c'.repeat(64);
 
+const CHANGES = [
+  { path: '/people/1/name', from: A, to: B },
+  { path: '/people/0/birthDate', from: B, to: A },
+];
 const AMENDMENT: Amendment = {
   header: {
     sequence: 17,
@@ -18,21 +27,31 @@ const AMENDMENT: Amendment = {
     section: 'people',
     reason: C,
   },
-  fields: [
-    { path: '/people/1/name', from: A, to: B },
-    { path: '/people/0/birthDate', from: B, to: A },
-  ],
+  fields: CHANGES,
 };
 const { header, fields } = AMENDMENT;
 
 describe('the leaf of an amendment', () => {
-  it('is canonical JSON with the fields in the order of their paths', () => {
+  const digest = (path: string, from: string, to: string): string =>
+    createHash('sha256').update(`["incident-desk/change/1","${path}","${from}","${to}"]`).digest('hex');
+
+  it('is canonical JSON with the digests of the fields in their own order', () => {
+    const digests = [digest('/people/1/name', A, B), digest('/people/0/birthDate', B, A)].sort();
     expect(Buffer.from(amendmentBytes(AMENDMENT)).toString('utf8')).toBe(
-      `{"fields":[{"from":"${B}","path":"/people/0/birthDate","to":"${A}"},` +
-        `{"from":"${A}","path":"/people/1/name","to":"${B}"}],"format":"incident-desk/amendment/1",` +
+      `{"fields":["${digests[0]}","${digests[1]}"],"format":"incident-desk/amendment/2",` +
         `"header":{"device":"dock-phone","incidentId":"01JX7Q","reason":"${C}","section":"people",` +
         `"sequence":17,"when":"2026-07-04T18:22:05Z","who":"u-4"}}`,
     );
+  });
+
+  it('stays the same when a field is hidden, which then names neither path nor commitment', () => {
+    const hidden = hideFields(AMENDMENT, (path) => path === '/people/1/name');
+    expect(hidden.fields).toEqual([
+      { path: '/people/1/name', from: A, to: B },
+      { digest: digest('/people/0/birthDate', B, A) },
+    ]);
+    expect(hashAmendment(hidden)).toBe(hashAmendment(AMENDMENT));
+    expect(hideFields(hidden, () => true)).toEqual(hidden);
   });
 
   it('is hashed behind a zero byte (RFC 6962 section 2.1)', () => {
@@ -64,10 +83,10 @@ describe('the leaf of an amendment', () => {
     ['section', { header: { ...header, section: 'craft' }, fields }],
     ['reason', { header: { ...header, reason: A }, fields }],
     ['reason left out', { header: { ...header, reason: null }, fields }],
-    ['path', { header, fields: fields.map((field) => ({ ...field, path: `${field.path}x` })) }],
+    ['path', { header, fields: CHANGES.map((field) => ({ ...field, path: `${field.path}x` })) }],
     [
       'from and to swapped',
-      { header, fields: fields.map(({ path, from, to }) => ({ path, from: to, to: from })) },
+      { header, fields: CHANGES.map(({ path, from, to }) => ({ path, from: to, to: from })) },
     ],
     ['a field less', { header, fields: fields.slice(1) }],
     ['a field more', { header, fields: [...fields, { path: '/place', from: A, to: B }] }],
@@ -94,6 +113,7 @@ describe('the leaf of an amendment', () => {
       '/fields/2/path',
       { header, fields: [...fields, { path: '/people/1/name', from: A, to: A }] },
     ],
+    ['a digest that is none', '/fields/0/digest', { header, fields: [{ digest: '1990-05-17' }] }],
     ['half a character', '/header/section', { header: { ...header, section: '\ud83d' }, fields }],
   ])('is refused for %s', (_what, pointer, amendment) => {
     let thrown: unknown;

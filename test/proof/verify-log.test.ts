@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commitField } from '../../shared/proof/commit-field.js';
-import { hashAmendment, type AmendmentHeader } from '../../shared/proof/hash-amendment.js';
+import { hashAmendment, namedFields, type AmendmentHeader } from '../../shared/proof/hash-amendment.js';
 import { buildTree, EMPTY_ROOT, headAt, type LogHead } from '../../shared/proof/merkle-log.js';
 import { verifyAmendment, type LogEntry, type ShownValue } from '../../shared/proof/verify-amendment.js';
 import { verifyLog, type LogFault } from '../../shared/proof/verify-log.js';
@@ -67,7 +67,7 @@ describe('a fault of the log is named', () => {
       'a commitment edited in place, its value with it',
       withEntry(7, (entry) => {
         const opening = { salt: saltFor('new'), value: '2001-01-01' };
-        const fields = entry.amendment.fields.map((field) =>
+        const fields = namedFields(entry.amendment).map((field) =>
           field.path === birthDate.path ? { ...field, to: commitField(field.path, opening) } : field,
         );
         const edited = editShown(entry, (value) =>

@@ -46,8 +46,10 @@ nothing, and names every file and line that was changed. The same by hand follow
      ["incident-desk/field/1","SALT","PATH",VALUE]
    (JSON without blanks, by RFC 8785, in UTF-8) is what the amendment holds for that line under "from", "to" or "reason".
    For example: printf '%s' 'THAT TEXT' | openssl dgst -sha256
-   The SHA-256 of a zero byte followed by
-     {"fields":[FIELDS BY PATH],"format":"incident-desk/amendment/1","header":{HEADER}}
+   The digest of that line is the SHA-256 of
+     ["incident-desk/change/1","PATH","FROM","TO"]
+   and of a line that is not shown the amendment holds the digest alone. The SHA-256 of a zero byte followed by
+     {"fields":[DIGESTS IN THEIR ORDER],"format":"incident-desk/amendment/2","header":{HEADER}}
    (written the same way, members by the alphabet) is the leaf of the amendment in a Merkle tree (RFC 6962, section 2.1),
    and its path leads to this head:
      amendments  ${head.size}
