@@ -13,7 +13,8 @@ import { ENGINES } from '../support/databases.js';
 import { bodyOf, evidenceOf, openIncident, sha256, upload, type Answer } from './evidence-desk.js';
 
 const VERIFY = join(import.meta.dirname, '..', '..', 'dist', 'src', 'cli', 'verify.js');
-const BYTES = Buffer.from(randomBytes(100_000).toString('hex'));
+/** Read in one piece, so that what is wrong is found before anything is sent. */
+const BYTES = Buffer.from(randomBytes(50_000).toString('hex'));
 
 describe.each(ENGINES)('the check of evidence (%s)', (engine) => {
   let clone: DatabaseClone;
