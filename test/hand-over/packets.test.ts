@@ -69,7 +69,9 @@ describeHouse('a packet', (house) => {
       expect([what, text.includes(PLANTED[what])]).toEqual([what, !kept.includes(what)]);
     }
     expect(text.includes('"task": [')).toBe(['counsel', 'in-house'].includes(recipient));
-    expect((await checkZip(archive)).join('\n')).toMatch(/All \d+ files are those that the manifest lists/);
+    const said = (await checkZip(archive)).join('\n');
+    expect(said).toMatch(/All \d+ files are those that the manifest lists/);
+    expect(said).not.toMatch(/not as the packet says/);
   });
 
   it('holds a record that keeps to the schema beside it, and a manifest of every file', async () => {

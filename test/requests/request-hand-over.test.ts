@@ -4,7 +4,8 @@ import { type Browser, create, describeHouse } from '../accounts/house.js';
 import { upload } from '../evidence/evidence-desk.js';
 import { sample } from '../evidence/samples.js';
 import { bodyOf, openIncident } from '../follow-up/desk.js';
-import { draftFor } from '../hand-over/packet-desk.js';
+import { checkZip } from '../hand-over/check-zip.js';
+import { archiveOf, draftFor, makePacket } from '../hand-over/packet-desk.js';
 import { letter, logRequest } from './request-desk.js';
 
 interface Preview {
@@ -34,5 +35,13 @@ describeHouse('what leaves of a request', (house) => {
     const told = new Set([...of, ...files].map(({ does }) => does));
     expect([...told]).toEqual([recipient === 'counsel' ? 'goes' : 'stays']);
     expect(files).toMatchObject([{ id: paper, kind: 'request' }]);
+  });
+
+  it('is proven to counsel, also where a request holds what was never known', async () => {
+    const strangers = [{ id: paper, regions: [] }];
+    const packet = await makePacket(manager, incident, draftFor('counsel', { strangers }));
+    const said = (await checkZip(await archiveOf(manager, incident, packet))).join('\n');
+    expect(said).toContain('fields of the record are as they were written');
+    expect(said).not.toMatch(/does not prove|not as the packet says/);
   });
 });
