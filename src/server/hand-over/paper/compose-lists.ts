@@ -46,7 +46,7 @@ const MEMBERS: Readonly<Record<string, string>> = {
 };
 
 /** Marks of our own that tell a stranger nothing. */
-const UNTOLD = new Set(['id', 'version', 'account', 'key', 'ground']);
+const UNTOLD = new Set(['id', 'version', 'account', 'key', 'ground', 'handler', 'hold']);
 
 /** A section that the service writes, each item of its lists under its own heading. */
 export function composeLists(section: string, document: JsonObject, names: Names, timeZone: string): Block[] {
