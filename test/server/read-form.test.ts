@@ -16,11 +16,11 @@ const SCHEMA = {
 describe('A form', () => {
   let folder: string;
   const write = (name: string, content: unknown): void =>
-    writeFileSync(join(folder, 'work', name), JSON.stringify(content));
+    writeFileSync(join(folder, 'samples', name), JSON.stringify(content));
 
   beforeAll(() => {
     folder = mkdtempSync(join(tmpdir(), 'forms-'));
-    mkdirSync(join(folder, 'work'));
+    mkdirSync(join(folder, 'samples'));
     write('steps.schema.json', SCHEMA);
   });
   afterAll(() => rmSync(folder, { recursive: true }));
@@ -28,22 +28,24 @@ describe('A form', () => {
   it('is read when it keeps to its schema, and as it then is', () => {
     for (const steps of [['one'], ['one', 'two']]) {
       write('steps.json', { steps });
-      expect(readForm('work/steps', 'work/steps', folder)).toEqual({ steps });
+      expect(readForm('samples/steps', 'samples/steps', folder)).toEqual({ steps });
     }
   });
 
   it.each([
-    [{}, "forms/work/steps.json cannot be used:  must have required property 'steps'"],
-    [{ steps: [] }, 'forms/work/steps.json cannot be used: /steps must NOT have fewer than 1 items'],
+    [{}, "forms/samples/steps.json cannot be used:  must have required property 'steps'"],
+    [{ steps: [] }, 'forms/samples/steps.json cannot be used: /steps must NOT have fewer than 1 items'],
   ])('is refused with its name and every fault: %j', (form, words) => {
     write('steps.json', form);
-    expect(() => readForm('work/steps', 'work/steps', folder)).toThrow(words);
+    expect(() => readForm('samples/steps', 'samples/steps', folder)).toThrow(words);
   });
 
   it('is held against a schema of the same name that was changed meanwhile', () => {
     write('steps.json', { steps: ['one'] });
     write('steps.schema.json', { ...SCHEMA, properties: { steps: { type: 'array', minItems: 2 } } });
-    expect(() => readForm('work/steps', 'work/steps', folder)).toThrow('/steps must NOT have fewer than 2');
+    expect(() => readForm('samples/steps', 'samples/steps', folder)).toThrow(
+      '/steps must NOT have fewer than 2',
+    );
     write('steps.schema.json', SCHEMA);
   });
 });
